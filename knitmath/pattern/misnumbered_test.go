@@ -145,7 +145,8 @@ func misnumberedAs(t *testing.T, text, want string) {
 
 // A span of numbers goes on from a row that calls another by its name.
 func TestSpanAfterACalledRow(t *testing.T) {
-	text := "CO 40 sts.\nRow 1: K.\nRow 2 (dec row): K2tog, k to end. 39 sts.\nRow 3: K.\nRow 4: Work the dec row. 38 sts.\nRows 5-6: K.\nRow 7: K."
+	text := "CO 40 sts.\nRow 1: K.\nRow 2 (dec row): K2tog, k to end. 39 sts.\nRow 3: K.\n" +
+		"Row 4: Work the dec row. 38 sts.\nRows 5-6: K.\nRow 7: K."
 	if out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text}); err != nil || !out.Agrees {
 		t.Errorf("%v, %s", err, said(&out))
 	}
@@ -153,7 +154,8 @@ func TestSpanAfterACalledRow(t *testing.T) {
 
 // The row that has just the name is meant, and not a later one that has more words.
 func TestRowOfJustTheName(t *testing.T) {
-	text := "CO 40 sts.\nRow 1 (dec row): K2tog, k to last 2 sts, k2tog. 38 sts.\nRow 2: K.\nRow 3 (sleeve dec row): K2tog, k to end. 37 sts.\n" +
+	text := "CO 40 sts.\nRow 1 (dec row): K2tog, k to last 2 sts, k2tog. 38 sts.\nRow 2: K.\n" +
+		"Row 3 (sleeve dec row): K2tog, k to end. 37 sts.\n" +
 		"Row 4: K.\nRow 5: Work the dec row. 35 sts.\nWork the sleeve dec row every 2nd row twice more. 33 sts."
 	if out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text}); err != nil || !out.Agrees {
 		t.Errorf("%v, %s", err, said(&out))

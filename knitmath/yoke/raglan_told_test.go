@@ -14,7 +14,8 @@ var (
 	roundLine  = regexp.MustCompile(`^Rounds? ([\d, and-]+?)(?: \((.*)\))?: (.*?)(?:: (\d+) stitch(?:es)?)?\.$`)
 	againLine  = regexp.MustCompile(`^Work the (.*?) (every .* more): (\d+) stitch(?:es)?\.$`)
 	everyPart  = regexp.MustCompile(`^every (?:(\d+)\w\w )?round (once|twice|\d+ times) more$`)
-	repeatLine = regexp.MustCompile(`^Repeat rounds (\d+)-(\d+) (once|twice|\d+ times) more(?:, then rounds (\d+)-(\d+) once)?: (\d+) stitch(?:es)?\.$`)
+	repeatLine = regexp.MustCompile(`^Repeat rounds (\d+)-(\d+) (once|twice|\d+ times) more` +
+		`(?:, then rounds (\d+)-(\d+) once)?: (\d+) stitch(?:es)?\.$`)
 )
 
 // A toldRaglan is what a knitter makes of the directions: for every round the name of what is
