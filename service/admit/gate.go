@@ -107,7 +107,8 @@ func (g *Gate) NewCall(room func(dear bool) bool) *Call { return &Call{gate: g, 
 
 // Enter returns when the call may be worked on, at a cost added to what it has
 // cost so far: reading a question has its price too. The error is a *Refusal, or
-// that of ctx. After an error the call holds nothing.
+// that of ctx: what its caller has given up is not worked on, however much room there
+// is. After an error the call holds nothing.
 func (c *Call) Enter(ctx context.Context, cost int) error {
 	cost = min(c.cost+max(cost, 1), mostCost)
 	to := c.gate.light
@@ -130,6 +131,10 @@ func (c *Call) Enter(ctx context.Context, cost int) error {
 		return err
 	} else if cause != "" {
 		return c.gate.refuse(to, cause, after)
+	}
+	if err := ctx.Err(); err != nil {
+		to.leave(cost)
+		return err
 	}
 	if !c.room(dear) {
 		to.leave(cost)

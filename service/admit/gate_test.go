@@ -141,6 +141,33 @@ func TestCallerGoesAway(t *testing.T) {
 	})
 }
 
+// What its caller has given up is not worked on, though there is room, nor when its turn
+// has come in the same moment.
+func TestGivenUpIsNotWorkedOn(t *testing.T) {
+	synctest.Test(t, func(t *testing.T) {
+		g := small()
+		ctx, cancel := context.WithCancel(t.Context())
+		cancel()
+		if err := g.NewCall(always).Enter(ctx, dearCost); !errors.Is(err, context.Canceled) {
+			t.Errorf("a call that was given up before: %v", err)
+		}
+		for range 100 {
+			first := enter(t, g, 1)
+			ctx, cancel := context.WithCancel(t.Context())
+			var err error
+			var group sync.WaitGroup
+			group.Go(func() { err = g.NewCall(always).Enter(ctx, 1) })
+			synctest.Wait()
+			cancel()
+			first.Leave()
+			if group.Wait(); !errors.Is(err, context.Canceled) {
+				t.Fatalf("a call that was given up while it waited: %v", err)
+			}
+		}
+		checkEmpty(t, g)
+	})
+}
+
 // Of those that wait the cheapest goes first, unless a dearer one has waited ten
 // times as long as it takes.
 func TestCheapestFirst(t *testing.T) {
