@@ -12,6 +12,7 @@ import (
 	"path/filepath"
 	"strings"
 
+	dto "github.com/prometheus/client_model/go"
 	"github.com/prometheus/common/expfmt"
 	"github.com/prometheus/common/model"
 )
@@ -89,21 +90,22 @@ func (p *Program) HighWaterMiB() (float64, error) {
 
 // Figures are the sums of the program's own metrics, over all labels.
 func (p *Program) Figures() (map[string]float64, error) {
-	resp, err := http.Get("http://" + p.Admin + "/metrics")
-	if err != nil {
-		return nil, err
-	}
-	defer resp.Body.Close()
-	parser := expfmt.NewTextParser(model.UTF8Validation)
-	families, err := parser.TextToMetricFamilies(resp.Body)
-	if err != nil {
-		return nil, err
-	}
+	families, err := p.metrics()
 	sums := map[string]float64{}
 	for name, family := range families {
 		for _, m := range family.GetMetric() {
 			sums[name] += m.GetCounter().GetValue() + m.GetGauge().GetValue()
 		}
 	}
-	return sums, nil
+	return sums, err
+}
+
+func (p *Program) metrics() (map[string]*dto.MetricFamily, error) {
+	resp, err := http.Get("http://" + p.Admin + "/metrics")
+	if err != nil {
+		return nil, err
+	}
+	defer resp.Body.Close()
+	parser := expfmt.NewTextParser(model.UTF8Validation)
+	return parser.TextToMetricFamilies(resp.Body)
 }

@@ -117,8 +117,9 @@ func all(hold time.Duration, only string) error {
 	if err != nil {
 		return err
 	}
-	_, _ = fmt.Fprintf(os.Stdout, "%-45s %6s %8s %8s %6s %6s | %-44s | %-28s | %s\n", "attack", "size", "MiB most", "refused", "unread", "cut",
-		"light caller: asked refused failed p50 p99", "probes: asked failed longest", "attackers: answered p99")
+	_, _ = fmt.Fprintf(os.Stdout, "%-45s %6s %8s %8s %6s %6s | %-44s | %-28s | %-34s | %s\n",
+		"attack", "size", "MiB most", "refused", "unread", "cut", "light caller: asked refused failed p50 p99",
+		"probes: asked failed longest", "attackers: answered p99", "within the service: p99 at most")
 	for _, a := range append([]abuse.Attack{{Name: calm}}, abuse.Attacks...) {
 		if a.Name != calm && !match.MatchString(a.Name) {
 			continue
@@ -169,11 +170,16 @@ func one(path string, a abuse.Attack, hold time.Duration) error {
 	if err != nil {
 		return err
 	}
-	_, _ = fmt.Fprintf(os.Stdout, "%-45s %6d %8.0f %8.0f %6.0f %6.0f | %6d %6d %6d %9.2f ms %9.2f ms | %4d %4d %8.1f ms | %7.0f /s %8.1f ms\n",
+	handled, err := p.Handled()
+	if err != nil {
+		return err
+	}
+	_, _ = fmt.Fprintf(os.Stdout, "%-45s %6d %8.0f %8.0f %6.0f %6.0f | %6d %6d %6d %9.2f ms %9.2f ms | %4d %4d %8.1f ms | "+
+		"%7.0f /s %8.1f ms            | %8.2f ms\n",
 		a.Name, a.Long, most,
 		figures["knitmath_calls_refused_total"], figures["knitmath_refused_unread_total"], figures["knitmath_connections_cut_total"],
 		light.Asked, light.Refused, light.Failed, ms(light.P50), ms(light.P99), probes.Asked, probes.Failed, ms(probes.Longest),
-		float64(attacker.Asked-attacker.Refused-attacker.Failed)/(hold-headStart).Seconds(), ms(attacker.P99))
+		float64(attacker.Asked-attacker.Refused-attacker.Failed)/(hold-headStart).Seconds(), ms(attacker.P99), ms(handled))
 	return nil
 }
 
