@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"google.golang.org/protobuf/encoding/protojson"
@@ -20,7 +21,7 @@ func main() {
 	keep := flag.Bool("keep", false, "write what a climb found over what was known, where it takes more")
 	timed := flag.Bool("time", false, "time the known questions instead, and write a table")
 	flag.Parse()
-	list := methods()
+	list := slices.DeleteFunc(methods(), func(m method) bool { return *only != "" && m.name != *only })
 	if *timed {
 		if err := table(os.Stdout, list, *known); err != nil {
 			fail(err)
@@ -28,9 +29,6 @@ func main() {
 		return
 	}
 	for _, m := range list {
-		if *only != "" && m.name != *only {
-			continue
-		}
 		questions, err := readKnown(m, *known)
 		if err != nil {
 			fail(err)
