@@ -16,6 +16,7 @@ import (
 // servedDocument is the OpenAPI document, as much of it as is asked here, and its
 // schemas, ready to be held to what the service sends.
 type servedDocument struct {
+	Info  struct{ Description string }
 	Paths map[string]map[string]struct {
 		RequestBody struct {
 			Content map[string]struct{ Example json.RawMessage }

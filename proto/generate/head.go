@@ -14,6 +14,7 @@ const aboutDocument = `The arithmetic of hand knitting, exactly: every rounding 
 Fields are named as in the .proto files. Lengths are in centimetres, masses in grams, yarn in metres. What an answer is
 said to hold is the whole answer. A question is put by POST, or, if it is short and has no list of objects, in a query
 string by GET: such operations end in ` + "`" + byGet + "`" + `. HEAD is answered wherever GET is, without the body.
+A number may be sent as text ("22"), as protobuf's JSON has it; answers have numbers.
 
 What a value of an enum means stands in the description of the enum and, for programs, in x-enum-descriptions beside it.`
 
