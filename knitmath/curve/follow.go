@@ -81,13 +81,14 @@ type planner struct {
 	smallest, widest int    // stitches of a group
 	allowed          int64  // departure
 	steady           bool
+	bend             int32       // how many times as quick as the last a step of a steady plan is, 0 without limit
 	first            stitch.Side // of row 1 of the course
 	space            *workspace
 }
 
 func plannerOf(c Course, s Settings) *planner {
 	p := &planner{Course: c, edges: s.Edges, single: KindDecrease, group: KindBindOff, most: s.LargestChange,
-		smallest: 2, widest: s.LargestGroup, steady: s.Steady, space: workspaces.Get().(*workspace)}
+		smallest: 2, widest: s.LargestGroup, steady: s.Steady, bend: int32(s.LargestBend), space: workspaces.Get().(*workspace)}
 	if c.Gains {
 		p.single, p.group = KindIncrease, KindCastOn
 	}

@@ -43,6 +43,10 @@ type Settings struct {
 	// slope has no kink. Where no such plan lies within the tolerance it is looked for up to
 	// two stitches farther off.
 	Steady bool
+	// LargestBend is how many times as quick, or as slow, a steady plan's steps are as those
+	// before them at the most: with 4, bind-offs of 4 stitches after decreases on every 2nd row.
+	// Without limit if it is 0.
+	LargestBend int
 	// Tolerance is how much farther than the nearest plan a plan with less to remember may
 	// depart from the curve, in stitches.
 	Tolerance float64

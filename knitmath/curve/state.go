@@ -77,7 +77,7 @@ func (s *search) paced(from place, x *state, every int) (lean mood, ok bool) {
 		return 0, true
 	}
 	_, leans := from.mood.leaning()
-	if !x.goes(int(x.first)-from.row, &leans) || every > 0 && !x.goes(every, &leans) {
+	if !x.goes(int(x.first)-from.row, &leans, s.bend) || every > 0 && !x.goes(every, &leans, s.bend) {
 		return 0, false
 	}
 	if leans {
@@ -94,13 +94,17 @@ func (s *search) keepRun(x *state, at place) {
 }
 
 // goes takes the pace of a step that comes so many rows after the last, and tells whether
-// the edge leans more from there on; false if it did and now grows steeper.
-func (x *state) goes(rows int, leans *bool) bool {
+// the edge leans more from there on; false if it did and now grows steeper, or bends more than
+// so many times at once.
+func (x *state) goes(rows int, leans *bool, bend int32) bool {
 	pace := int32(rows * paceParts)
 	if x.size > 1 {
 		pace /= x.size
 	}
 	if *leans && pace > x.pace {
+		return false
+	}
+	if bend > 0 && x.pace > 0 && max(pace, x.pace) > bend*min(pace, x.pace) {
 		return false
 	}
 	*leans = *leans || pace < x.pace
