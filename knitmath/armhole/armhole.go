@@ -130,16 +130,18 @@ type sewn struct {
 // the width across the back may be a stitch off what is asked.
 //
 // Armhole: as many stitches are bound off at the underarm as at the cap's foot; the
-// rest is lost along a quarter of an ellipse. Cap: from the same bind-off along a curve
-// that flattens towards its foot and its top, to the stitches of the top, which are
-// bound off straight.
+// rest is lost along a quarter of an ellipse. Cap: from the same bind-off along a bell, an arc
+// of a circle, a straight line and an arc back, to the stitches of the top, which are bound off
+// straight. Its steps grow slower towards its middle and quicker again towards its top, by four
+// times at once at the most where that can be.
 //
 // Edges are measured in cm along the line that a seam takes from step to step
 // ([curve.SewnCm]), the mean of the right edge and the left, which begins a row later. The
 // cap has no kink ([curve.Settings], Steady). Its edge must be 0 to 5 % longer than those of
 // back and front together; of the caps tried, the one nearest to the excess that is
-// wanted is taken, a quarter of a percent more or less: caps of other heights and slopes,
-// or, where the height is given or a rule gives it, of other slopes.
+// wanted is taken, a quarter of a percent more or less, one that is no bell only where it is
+// nearer by half a percent: caps of other heights and slopes, or, where the height is given or
+// a rule gives it, of other slopes.
 //
 // A drop shoulder shapes nothing, a modified drop binds off the underarm alone; the sleeve
 // has as many stitches as make its edge as long as theirs. A saddle's cap goes on as a

@@ -24,8 +24,8 @@ func ExamplePlan() {
 	}
 	// Output:
 	// The back goes from 107 to 79 stitches, and so does the front; armholes 19.3 cm deep.
-	// The sleeve's cap is 12.7 cm high, from 74 to 18 stitches.
-	// Along the seam an armhole is 47.5 cm around and the edge of the cap 48.6 cm long: 2.3 % longer.
+	// The sleeve's cap is 14 cm high, from 74 to 18 stitches.
+	// Along the seam an armhole is 47.5 cm around and the edge of the cap 48.8 cm long: 2.7 % longer.
 	// Back and front:
 	// Note: the first bind-off is in a right-side row, on 107 stitches.
 	// BO 7 sts at beg of next 2 rows, 3 sts at beg of next 2 rows: 87 stitches.
@@ -34,11 +34,11 @@ func ExamplePlan() {
 	// Note: the shoulders begin here, and the neck where its depth wants it; 79 stitches are left for both (PlanNeckline).
 	// Sleeve cap:
 	// Note: the first bind-off is in a right-side row, on 74 stitches.
-	// BO 7 sts at beg of next 2 rows, 5 sts at beg of next 2 rows: 50 stitches.
-	// Dec 1 st each end of every RS row 4 times: 42 stitches.
-	// Dec 1 st each end of every 4th row 6 times: 30 stitches.
+	// BO 7 sts at beg of next 2 rows, 2 sts at beg of next 6 rows: 48 stitches.
+	// Dec 1 st each end of next row, then every 4th row 4 times: 38 stitches.
+	// Dec 1 st each end of every RS row 7 times: 24 stitches.
 	// Work 1 row even.
-	// BO 6 sts at beg of next 2 rows: 18 stitches.
+	// BO 3 sts at beg of next 2 rows: 18 stitches.
 	// BO remaining 18 stitches.
 	// Sew the cap in: its foot to the underarm, the middle of its top to the shoulder seam; ease in what is longer over the top.
 }

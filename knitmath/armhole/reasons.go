@@ -62,7 +62,7 @@ func (s settled) notices(out Armhole) []report.Notice {
 	if s.rule > CapHeightRuleFree || s.style == StyleSaddle {
 		return list
 	}
-	if off := out.Cap.HeightCm - s.ruleCm(CapHeightRuleTwoThirds); math.Abs(off) > unlikeRule*s.rw.SizeCm(s.depth) {
+	if off := s.unlikeRule(out.Cap.HeightRows); off != 0 {
 		field := s.heightField
 		if field == "" {
 			field = "cap_height_rule"
@@ -75,6 +75,15 @@ func (s settled) notices(out Armhole) []report.Notice {
 			Description: "the cap is " + s.unit.Size(math.Abs(off)) + " " + than + " than two thirds of the armhole: " + how})
 	}
 	return list
+}
+
+// unlikeRule is by how many cm a cap is higher or lower than two thirds of the armhole, 0 where it is little.
+func (s settled) unlikeRule(rows int) float64 {
+	off := s.rw.SizeCm(rows) - s.ruleCm(CapHeightRuleTwoThirds)
+	if math.Abs(off) <= unlikeRule*s.rw.SizeCm(s.depth) {
+		return 0
+	}
+	return off
 }
 
 // straightNotices are those of a sleeve without a cap: it is as wide as the armhole is deep,

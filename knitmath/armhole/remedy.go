@@ -15,6 +15,7 @@ const (
 	triesMoved = 4
 	sleeveStep = 2 // stitches
 	rowStep    = 2
+	promising  = 1.2 // the slope of a cap beyond which few have an edge as long as their curve
 )
 
 // A move changes one measure of a question.
@@ -195,7 +196,7 @@ func (s settled) hopeful() bool {
 	around := s.around(s.backLost) + s.around(s.frontLost)
 	shortest, longest := s.guess(leastCapRows, usualSlope), s.guess(s.depth, usualSlope)
 	if s.capRows > 0 {
-		shortest, longest = s.guess(s.capRows, straightest), s.guess(s.capRows, steepest)
+		shortest, longest = s.guess(s.capRows, straightest), s.guess(s.capRows, promising)
 	}
 	return excess(shortest, around)+*s.longer <= MaxExcess && excess(longest, around)+*s.longer >= MinExcess
 }

@@ -10,13 +10,13 @@ import (
 // Where the height is free the slope stays nearer to the usual one, and the height moves, as
 // long as that serves.
 const (
-	straighter = 0.3
-	steeper    = 0.75
+	straighter = 0.0
+	steeper    = 0.8
 )
 
 // heights are how many rows higher than by its curve a cap of free height is tried, in this
 // order; all even, so that both edges have as many rows.
-var heights = [...]int{0, -2, 2, -4, 4}
+var heights = [...]int{0, -2, 2, -4, 4, -6}
 
 // How many caps are tried, and when no other is.
 const (
@@ -90,10 +90,10 @@ func (x *sought) try(rows int, slope float64) float64 {
 // work is try of a cap that was not tried before.
 func (x *sought) work(rows int, slope float64) float64 {
 	group := x.underarm
-	switch x.way {
-	case widerAtTop:
+	switch {
+	case x.way.wider():
 		group = x.inch()
-	case onEveryRow:
+	case x.way == onEveryRow:
 		group = 0
 	}
 	p, ok := x.follow(x.sleeve, x.capLost(), rows, group, x.capPath(rows, slope), true)
@@ -106,6 +106,9 @@ func (x *sought) work(rows int, slope float64) float64 {
 	off := math.Abs(more - x.excess)
 	if p.plan.Kinked {
 		off += MaxExcess // any that has no kink is better
+	}
+	if !p.wellFormed() || x.capRows == 0 && x.unlikeRule(rows) != 0 {
+		off += ofForm
 	}
 	if more >= MinExcess && more <= MaxExcess && off < x.nearest {
 		x.best, x.nearest = p, off

@@ -1,9 +1,6 @@
 package armhole
 
-import (
-	"example.com/knitmath/knitmath/curve"
-	"example.com/knitmath/knitmath/gauge"
-)
+import "example.com/knitmath/knitmath/curve"
 
 // shaped is a piece whose two edges are bound off at the underarm and follow a curve.
 type shaped struct {
@@ -37,7 +34,7 @@ func (s settled) follow(start, lost, rows, group int, path curve.Path, steady bo
 			group = -1
 		}
 		plan, ok := curve.Follow(courses[0], curve.Settings{Edges: curve.EdgesBoth, LargestGroup: group, AnyRow: s.way == onEveryRow,
-			Steady: steady, Tolerance: s.tolerance})
+			Steady: steady, LargestBend: s.way.bend(), Tolerance: s.tolerance})
 		if !ok || len(courses) > 1 || courses[0].Stitches != lost-u {
 			return p, false
 		}
@@ -110,9 +107,4 @@ func (p shaped) steps() []Step {
 		list[i] = Step{RowNumber: s.RowNumber, Stitches: s.Stitches, BoundOff: s.Kind == curve.KindBindOff}
 	}
 	return list
-}
-
-// corner is a place on a curve in stitches and rows, parts of them too.
-func corner(stitches, rows float64, st, rw gauge.Density) curve.Point {
-	return curve.Point{X: stitches * st.SizeCm(1), Y: rows * rw.SizeCm(1)}
 }

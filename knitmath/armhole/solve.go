@@ -1,6 +1,10 @@
 package armhole
 
-import "example.com/knitmath/knitmath/curve"
+import (
+	"math"
+
+	"example.com/knitmath/knitmath/curve"
+)
 
 // solve finds edges that go together.
 func (s settled) solve() (sewn, bool) {
@@ -22,19 +26,26 @@ func (s settled) solve() (sewn, bool) {
 		}
 	}
 	around := s.edgeCm(found.back) + s.edgeCm(found.front)
-	s.way = narrowGroups
-	best := s.cap(around)
-	for _, way := range [...]capWay{widerAtTop, onEveryRow} {
-		if best.nearest <= nearEnough || way == widerAtTop && s.underarm >= s.inch() {
+	best := &sought{nearest: math.Inf(1)}
+	for s.way = s.firstWay(); s.way < capWays && best.nearest > nearEnough; s.way++ {
+		if s.way.wider() && s.underarm >= s.inch() {
 			continue
 		}
-		s.way = way
 		if other := s.cap(around); other.nearest < best.nearest-goodEnough || best.best.rows == 0 {
 			best = other
 		}
 	}
 	found.top = best.best
 	return found, found.top.rows > 0
+}
+
+// firstWay is what is tried first: in search of what would do only whether there is a cap, not
+// how well it bends.
+func (s settled) firstWay() capWay {
+	if s.asked {
+		return narrowGroups
+	}
+	return abruptly
 }
 
 // armhole shapes a back or a front. Where it is not said over how many rows, it takes as
