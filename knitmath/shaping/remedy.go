@@ -1,6 +1,7 @@
 package shaping
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -14,6 +15,7 @@ type change struct {
 	anyRow, double bool
 	before, after  *int // rows kept even
 	end            *int
+	more           int // rows of a stretch of a side, by which all above it rises
 }
 
 // with is the question changed.
@@ -42,8 +44,16 @@ func (in ShapedSideInput) with(i int, ch change) ShapedSideInput {
 	shape := in.shape().with(change{anyRow: ch.anyRow, double: ch.double})
 	in.RowChoice, in.EdgeChangeStitches = shape.RowChoice, shape.EdgeChangeStitches
 	if ch.end != nil {
-		in.Points = append([]SidePoint(nil), in.Points...)
+		in.Points = slices.Clone(in.Points)
 		in.Points[i].Stitches = *ch.end
+	}
+	if ch.more > 0 {
+		in.Points = slices.Clone(in.Points)
+		for k := i; k < len(in.Points); k++ {
+			if rows := in.Points[k].HeightRows; rows != nil {
+				in.Points[k].HeightRows = new(*rows + ch.more)
+			}
+		}
 	}
 	return in
 }
@@ -78,10 +88,12 @@ func (t taper) notWhole() string {
 	}
 	var remedies []remedy
 	for _, end := range []int{near, far} {
-		remedies = append(remedies, remedy{strconv.Itoa(end), change{end: &end}})
+		if end != t.start { // to shape nothing is no remedy
+			remedies = append(remedies, remedy{strconv.Itoa(end), change{end: &end}})
+		}
 	}
 	if ends := t.tried(remedies...); len(ends) > 0 {
-		s += "; the nearest end counts that are: " + strings.Join(ends, " and ")
+		s += "; " + t.to + " of " + strings.Join(ends, " or ") + " would do"
 	}
 	return s
 }
@@ -93,7 +105,7 @@ func (t taper) tooFewRows() string {
 		may = "none"
 	}
 	s := report.CountOf(t.k, "shaping rows") + " " + report.Are(t.k) + " needed and " + may + " may shape; it takes at least " +
-		report.CountOf(t.first+(t.k-1)*t.step+t.after, "rows")
+		report.CountOf(t.leastRows(), "rows")
 	remedies := t.tried(
 		remedy{"shaping on any row", change{anyRow: true}},
 		remedy{"2 stitches at each edge", change{double: true}})
@@ -105,6 +117,17 @@ func (t taper) tooFewRows() string {
 		s += ", or " + strings.Join(remedies, ", or ")
 	}
 	return s
+}
+
+// leastRows is how many rows the shaping rows take at least. On a side it is one more where the
+// stretch above it would begin on the other side, and would not do.
+func (t taper) leastRows() int {
+	least := t.first + (t.k-1)*t.step + t.after
+	does := func(rows int) bool { return t.would(change{more: rows - t.rows}) }
+	if t.through != nil && t.would != nil && !does(least) && does(least+1) {
+		return least + 1
+	}
+	return least
 }
 
 // lessEven offers fewer rows kept even: at the end first, then at the start, then at

@@ -67,7 +67,7 @@ func TestRemediesOfSidesWork(t *testing.T) {
 }
 
 var (
-	endCounts = regexp.MustCompile(`the nearest end counts that are: (\d+)(?: and (\d+))?`)
+	endCounts = regexp.MustCompile(`stitches of (\d+)(?: or (\d+))? would do`)
 	atPoint   = regexp.MustCompile(`^points\[(\d+)\]`)
 	keptEven  = regexp.MustCompile(`or (no|\d+) rows? kept even( at the end| at the start)?`)
 )

@@ -110,6 +110,9 @@ func (in EvenSpacingInput) narrower() string {
 // tooMany says what would fit instead; every remedy has been asked.
 func (s spacing) tooMany(in EvenSpacingInput, remedies bool) string {
 	most := s.most()
+	for remedies && most > 0 && !in.ending(s.start+most*s.op.Net()).accepts() {
+		most-- // not every number reads the same from both ends
+	}
 	detail := s.op.Abbr() + " is needed " + report.Times(s.k) + " and "
 	if most < 1 {
 		detail += "does not fit"
@@ -124,7 +127,7 @@ func (s spacing) tooMany(in EvenSpacingInput, remedies bool) string {
 		words = in.another()
 	}
 	words = append(words, s.inMoreRows(in)...)
-	if most < 1 && s.edge > 0 {
+	if s.most() < 1 && s.edge > 0 {
 		if narrower := in.narrower(); narrower != "" {
 			words = append(words, narrower)
 		}

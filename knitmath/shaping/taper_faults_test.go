@@ -108,15 +108,15 @@ func TestNearestEndsOfATaper(t *testing.T) {
 		start, end, per int
 		want            string
 	}{
-		{10, 13, 1, "; the nearest end counts that are: 12 and 14"},
-		{10, 15, 2, "; the nearest end counts that are: 14 and 18"},
-		{20, 13, 1, "; the nearest end counts that are: 14 and 12"},
-		{20, 13, 2, "; the nearest end counts that are: 16 and 12"},
-		{10, 11, 1, "; the nearest end counts that are: 12"},
-		{20, 19, 2, "; the nearest end counts that are: 16"},
-		{9, 4, 1, "; the nearest end counts that are: 5"},
+		{10, 13, 1, "; end_stitches of 12 or 14 would do"},
+		{10, 15, 2, "; end_stitches of 14 or 18 would do"},
+		{20, 13, 1, "; end_stitches of 14 or 12 would do"},
+		{20, 13, 2, "; end_stitches of 16 or 12 would do"},
+		{10, 11, 1, "; end_stitches of 12 would do"},
+		{20, 19, 2, "; end_stitches of 16 would do"},
+		{9, 4, 1, "; end_stitches of 5 would do"},
 		{7, 4, 2, " is not a multiple of that"},
-		{stitch.MaxStitches - 2, stitch.MaxStitches - 1, 1, "; the nearest end counts that are: 10000"},
+		{stitch.MaxStitches - 2, stitch.MaxStitches - 1, 1, "; end_stitches of 10000 would do"},
 	} {
 		got := taperRefusal(TaperInput{StartStitches: c.start, EndStitches: c.end, HeightRows: new(100), EdgeChangeStitches: &c.per})
 		if !strings.HasSuffix(got, c.want) {
