@@ -39,7 +39,7 @@ func spacingOffers() []offer[shaping.EvenSpacingInput] {
 	}
 	return []offer[q]{
 		{says: regexp.MustCompile(`use a double decrease \(k3tog, sssk, CDD\)(?: to (\d+)(?: or (\d+))? stitch(?:es)?)?`), asks: doubles},
-		{says: regexp.MustCompile(`two increases cannot share the strand between two stitches: use kfb`), asks: func(in q, _ string, _ []int) []q {
+		{says: regexp.MustCompile(`cannot share the strand between two stitches: use kfb`), asks: func(in q, _ string, _ []int) []q {
 			in.Operation = stitch.KFB
 			return []q{in}
 		}},
@@ -63,7 +63,8 @@ func spacingOffers() []offer[shaping.EvenSpacingInput] {
 func TestRemediesOfPlanEvenSpacing(t *testing.T) {
 	ops := []stitch.Op{0, 0, stitch.K3tog, stitch.CDD, stitch.P2tog, stitch.M1L, stitch.KFB, stitch.YO}
 	remediesWork(t, 40_000, 4_000, func(r *rand.Rand) shaping.EvenSpacingInput {
-		in := shaping.EvenSpacingInput{StartStitches: nearEnds(r, 1, 60), EndStitches: nearEnds(r, 1, 90), Operation: ops[r.IntN(len(ops))],
+		in := shaping.EvenSpacingInput{StartStitches: nearEnds(r, 1, 60), EndStitches: nearEnds(r, 1, 90),
+			Operation:    ops[r.IntN(len(ops))],
 			Construction: stitch.Construction(r.IntN(3)), Spread: shaping.GapSpread(r.IntN(5))}
 		if in.Construction != stitch.InTheRound {
 			in.EdgeStitches = sometimes(r, 40, nearEnds(r, 0, 30))

@@ -113,10 +113,9 @@ func PlanButtonholes(in ButtonholesInput) (Buttonholes, error) {
 		return Buttonholes{}, err
 	}
 	b.vetSizes(&c, in)
-	if err := c.Err(); err != nil {
-		return Buttonholes{}, err
+	if b.alongRows || b.wide() {
+		b.vetPlaces(&c, in)
 	}
-	b.vetPlaces(&c, in)
 	if err := c.Err(); err != nil {
 		return Buttonholes{}, err
 	}
@@ -200,6 +199,9 @@ func vetBand(c *fault.Checks, in ButtonholesInput) band {
 	return b
 }
 
+// wide reports whether the holes are as wide as holes may be.
+func (b band) wide() bool { return b.width >= 1 && b.width <= MaxHoleStitches }
+
 // vetSizes settles the width of the holes, and where they may lie.
 func (b *band) vetSizes(c *fault.Checks, in ButtonholesInput) {
 	widthField := "hole_stitches"
@@ -207,7 +209,7 @@ func (b *band) vetSizes(c *fault.Checks, in ButtonholesInput) {
 		widthField = "hole_cm"
 	}
 	b.width = b.st.Counted(in.HoleStitches, in.HoleCm)
-	if b.width < 1 || b.width > MaxHoleStitches {
+	if !b.wide() {
 		c.Infeasible("each hole is "+report.CountOf(b.width, "stitches")+" wide at this gauge; it must be from 1 to "+
 			strconv.Itoa(MaxHoleStitches), widthField, "gauge")
 		return

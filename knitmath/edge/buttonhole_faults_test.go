@@ -104,8 +104,11 @@ func TestButtonholesRefusals(t *testing.T) {
 		"rows across": {func(in *ButtonholesInput) { in.RowChoice = shaping.RowChoiceAny }, []string{"row_choice CONTRADICTORY"}},
 		"row up": {func(in *ButtonholesInput) { in.Direction, in.HoleRowNumber = BandDirectionAlongRows, &three },
 			[]string{"hole_row_number CONTRADICTORY"}},
-		"narrow": {func(in *ButtonholesInput) { in.Direction, in.BandStitches = BandDirectionAlongRows, 4 },
+		"narrow": {func(in *ButtonholesInput) { in.Direction, in.BandStitches, in.BandRows = BandDirectionAlongRows, 4, 40 },
 			[]string{"band_stitches INFEASIBLE", "hole_stitches INFEASIBLE"}},
+		"narrow and short": {func(in *ButtonholesInput) { in.Direction, in.BandStitches = BandDirectionAlongRows, 4 },
+			[]string{"band_stitches INFEASIBLE", "hole_stitches INFEASIBLE", "band_rows INFEASIBLE", "hole_count INFEASIBLE",
+				"before_first_places INFEASIBLE"}},
 		"short": {func(in *ButtonholesInput) { in.Direction = BandDirectionAlongRows },
 			[]string{"band_rows INFEASIBLE", "hole_count INFEASIBLE", "before_first_places INFEASIBLE"}},
 		"enums": {func(in *ButtonholesInput) { in.Direction, in.RowChoice, in.DisplayUnit = 3, 3, 3 },
@@ -191,7 +194,7 @@ func TestButtonholeRemediesEndAtTheLongestBand(t *testing.T) {
 func TestTwoHolesTooManyAreNotMadeOne(t *testing.T) {
 	in := ButtonholesInput{BandStitches: 12, BandRows: 7, HoleCount: 2, HoleStitches: new(3), BeforeFirstPlaces: new(4)}
 	want := "these distances and 2 holes need a band of at least 15 stitches, and it has 12; " +
-		"give shorter distances or narrower holes"
+		"distances of at most 2 stitches, or holes of 1 stitch would fit"
 	if got := detail(t, in); got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}

@@ -7,7 +7,6 @@ import (
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/spread"
-	"example.com/knitmath/knitmath/stitch"
 )
 
 // length is the number of places along the band: its stitches or its rows.
@@ -42,7 +41,7 @@ func (b *band) vetPlaces(c *fault.Checks, in ButtonholesInput) {
 	switch {
 	case b.holes == 1 && inner != 0:
 		c.Infeasible("the distances and the hole come to "+report.CountOf(b.length()-inner, b.noun())+", and the band has "+
-			strconv.Itoa(b.length())+"; give one distance only", fields...)
+			strconv.Itoa(b.length())+b.oneDistance(), fields...)
 		return
 	case !b.fits(first, last, inner, b.holes):
 		c.Infeasible(b.tooManyHoles(), fields...)
@@ -182,36 +181,6 @@ func (b *band) layGaps(inner int) {
 			b.gaps = append(b.gaps, unit*r.Stitches)
 		}
 	}
-}
-
-// tooManyHoles says what the holes need and what would fit.
-func (b band) tooManyHoles() string {
-	possible := func(holes, length int) bool {
-		first, last, inner := b.placed(holes, length)
-		return b.fits(first, last, inner, holes)
-	}
-	s := "these distances and " + report.CountOf(b.holes, "holes") + " "
-	length := b.length()
-	for length <= stitch.MaxStitches && !possible(b.holes, length) {
-		length++
-	}
-	if length <= stitch.MaxStitches {
-		s += "need a band of at least " + report.CountOf(length, b.noun()) + ", and it has " + strconv.Itoa(b.length())
-	} else {
-		s += "fit no band of at most " + report.CountOf(stitch.MaxStitches, b.noun())
-	}
-	for holes := b.holes - 1; holes > 1; holes-- {
-		if possible(holes, b.length()) {
-			return s + "; " + report.CountOf(holes, "holes") + " would fit"
-		}
-	}
-	switch {
-	case b.rightSideOnly():
-		return s + "; give other distances, or let any row bind off"
-	case b.alongRows:
-		return s + "; give shorter distances"
-	}
-	return s + "; give shorter distances or narrower holes"
 }
 
 // middleRow is the right-side row that leaves most nearly as many rows before

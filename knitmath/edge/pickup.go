@@ -166,13 +166,21 @@ func vetPickUp(c *fault.Checks, out *PickUp, in PickUpInput, st, rw gauge.Densit
 	if in.StitchRule != nil {
 		fields = append(fields, "stitch_rule")
 	}
+	most := MaxPerRow * out.LengthRows
+	tooMany := func(count int) {
+		c.Infeasible(report.CountOf(count, "stitches")+" are wanted, and an edge of "+report.CountOf(out.LengthRows, "rows")+
+			" takes at most "+strconv.Itoa(most)+", two in every row"+tooManyStitches(count, out.LengthRows, st, rw, r), fields...)
+	}
+	if least := int(r.Smallest()); least > most { // however it is rounded
+		tooMany(least)
+		return
+	}
 	f := gauge.Change(rw, st).VetFit(c, out.LengthRows, r, "stitches", fields...)
 	if f == nil {
 		return
 	}
-	if most := MaxPerRow * out.LengthRows; f.Count > most {
-		c.Infeasible(report.CountOf(f.Count, "stitches")+" are wanted, and an edge of "+report.CountOf(out.LengthRows, "rows")+
-			" takes at most "+strconv.Itoa(most)+", two in every row"+tooManyStitches(f.Count, out.LengthRows, st, rw, r), fields...)
+	if f.Count > most {
+		tooMany(f.Count)
 		return
 	}
 	out.Stitches = *f

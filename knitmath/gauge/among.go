@@ -9,7 +9,7 @@ import (
 // Allows reports whether the rule lets a count be.
 func (r Rule) Allows(count int) bool {
 	n := int64(count)
-	return n >= r.smallest() && (n-r.offset)%r.multiple == 0
+	return n >= r.Smallest() && (n-r.offset)%r.multiple == 0
 }
 
 // Among is the legal count nearest to num/den of from, from+step and so on up to to, the

@@ -76,8 +76,8 @@ func VetRule(c *fault.Checks, field string, r *CountRule) Rule {
 	}
 }
 
-// smallest is the smallest legal count, at least 1.
-func (r Rule) smallest() int64 {
+// Smallest is the smallest legal count, at least 1.
+func (r Rule) Smallest() int64 {
 	if r.offset == 0 {
 		return r.multiple
 	}
@@ -119,7 +119,7 @@ func (r Rule) choose(q mixed) (count int64, halfway, ok bool) {
 		n = measure.FloorDiv(twice+r.multiple, 2*r.multiple)
 	}
 	count = r.multiple*n + r.offset
-	least := r.smallest()
+	least := r.Smallest()
 	if count < least {
 		if r.rounding == measure.RoundingDown {
 			return 0, false, false
@@ -142,7 +142,7 @@ func (r Rule) choose(q mixed) (count int64, halfway, ok bool) {
 
 // neighbours are the legal counts next to one, 0 where there is none.
 func (r Rule) neighbours(count int64) (below, above int64) {
-	if b := count - r.multiple; b >= r.smallest() {
+	if b := count - r.multiple; b >= r.Smallest() {
 		below = b
 	}
 	if a := count + r.multiple; a <= stitch.MaxStitches {
@@ -213,7 +213,7 @@ func (d Density) VetFit(c *fault.Checks, um int64, r Rule, noun string, fields .
 // misfit says why no legal count answers an exact one.
 func (r Rule) misfit(q mixed, noun string) string {
 	detail := "the size is " + measure.Decimal(q.float(), 2) + " " + noun + "; "
-	switch least := r.smallest(); {
+	switch least := r.Smallest(); {
 	case q.whole >= least:
 		return detail + "at most " + strconv.Itoa(stitch.MaxStitches) + " are counted"
 	case least > stitch.MaxStitches:

@@ -10,6 +10,7 @@ import (
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/stitch"
 )
 
 // vetCurve takes a profile from the question, heights in cm by way of the row gauge.
@@ -52,21 +53,22 @@ func vetStraight(c *fault.Checks, w *wedge, in WedgeInput, st, rw gauge.Density)
 	pairs := measure.RoundedDiv(num, 2*den, in.Rounding)
 	w.rounding = measure.RoundingNearest // of the stitches, now that the rise is rounded
 	most := w.mostPairs()
-	switch {
-	case pairs < 1:
+	if pairs < 1 {
 		c.Infeasible("the rise is "+report.AmountOf(measure.Decimal(w.asked, 2), "rows")+
 			" and rounds to no pair of short rows; it takes 2 rows, or rounding up", w.riseField)
-		return
+	}
+	switch {
 	case w.asked > MaxWedgeRows:
 		c.Infeasible("the rise is "+measure.Decimal(w.asked, 0)+" rows; at most "+strconv.Itoa(MaxWedgeRows)+" are planned", w.riseField)
 		return
 	case most < 1:
-		c.Infeasible("too few stitches for one short row with its tall end there; it takes at least "+
-			strconv.Itoa(w.leastWidth())+", one of them beyond each turn", "width_stitches", "tall_end")
+		c.Infeasible("too few stitches for one short row with its tall end there"+w.wideEnough(in, st, rw), "width_stitches", "tall_end")
 		return
 	case pairs > int64(most):
 		c.Infeasible("the rise needs "+report.CountOf(int(pairs), "turns")+" at least one stitch apart; these stitches hold at most "+
 			strconv.Itoa(most)+", a rise of "+report.CountOf(2*most, "rows"), "width_stitches", w.riseField)
+		return
+	case pairs < 1:
 		return
 	}
 	w.profile = straight(w.width, 2*int(pairs), w.tall)
@@ -107,8 +109,17 @@ func (w *wedge) askedRise(in WedgeInput, st, rw gauge.Density) (num, den int64) 
 // at least one before it.
 func (w wedge) mostPairs() int { return (w.width-1)/w.flanks() - w.spare() }
 
-// leastWidth is the fewest stitches that hold one pair.
-func (w wedge) leastWidth() int { return 1 + w.flanks()*(1+w.spare()) }
+// wideEnough says how many stitches hold the rise, of which a wider one that is asked by its angle has
+// more; nothing where none do.
+func (w wedge) wideEnough(in WedgeInput, st, rw gauge.Density) string {
+	for ; w.width <= stitch.MaxStitches; w.width++ {
+		num, den := w.askedRise(in, st, rw)
+		if pairs := measure.RoundedDiv(num, 2*den, in.Rounding); max(pairs, 1) <= int64(w.mostPairs()) {
+			return "; this rise takes at least " + strconv.Itoa(w.width) + ", one of them beyond each turn"
+		}
+	}
+	return ""
+}
 
 // flanks is how many times the height falls from the tallest stitch to a lowest.
 func (w wedge) flanks() int {

@@ -14,7 +14,7 @@ import (
 
 var (
 	lowerRise   = regexp.MustCompile(`hold at most \d+, a rise of (\d+) row`)
-	wider       = regexp.MustCompile(`it takes at least (\d+), one of them`)
+	wider       = regexp.MustCompile(`this rise takes at least (\d+), one of them`)
 	wedgesToUse = regexp.MustCompile(`; use (\d+) wedge`)
 )
 

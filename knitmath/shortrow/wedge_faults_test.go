@@ -89,7 +89,7 @@ func TestNarrowestWedges(t *testing.T) {
 				if err == nil {
 					break
 				}
-				_, after, _ := strings.Cut(err.Error(), "it takes at least ")
+				_, after, _ := strings.Cut(err.Error(), "this rise takes at least ")
 				least, _, _ := strings.Cut(after, ",")
 				in.WidthStitches, _ = strconv.Atoi(least)
 				if _, err := PlanWedge(in); err != nil {
