@@ -36,7 +36,7 @@ var manner = set(`loosely tightly firmly evenly neatly carefully gently elastic 
 	in the a an with using and or of on to onto for from at by as per into over under through than that this these those it its be is are
 	was being careful not twist twisting twisted sure making taking care patt pattern pat est established set-before set knitwise purlwise
 	kwise pwise method tail long-tail long tails provisional tubular german italian cable crochet knitted cast-on bind-off sewn your
-	you favorite favourite preferred any which both each all one two circular double-pointed straight dpn dpns needle needles smaller
+	you favorite favourite preferred any which both each all one two circular double-pointed pointed straight dpn dpns needle needles smaller
 	larger size sizes sized spare waste yarn wool cotton main contrast contrasting colour color colours colors mc cc strand strands double
 	doubled
 	together hold held-double cm mm in inch inches ins us uk no

@@ -13,6 +13,10 @@ func (p *parser) abbreviation() (meaning, []int, bool) {
 	if n := p.pickUpCounted(); n != nil {
 		return ofOp(stitch.PickUp), n, true
 	}
+	if p.pickUpBareAt(p.next) {
+		p.next += 2
+		return ofOp(stitch.PickUp), nil, true
+	}
 	if t.kind == tokenNumber {
 		m, ok := p.crossing()
 		return m, nil, ok
@@ -54,6 +58,15 @@ func (p *parser) pickUpCountedAt(i int) bool {
 	}
 	base, _, tail, ok := split(p.tokens[i+3].text)
 	return ok && tail == "" && (base == "k" || base == "p" || base == "knit")
+}
+
+// pickUpBareAt reports whether "pick up 2 sts" stands at token i.
+func (p *parser) pickUpBareAt(i int) bool {
+	if !p.tokens[i].is("pick") || !p.tokens[i+1].is("up") || p.own["pick"].name != "" {
+		return false
+	}
+	end, _ := p.sizedEnd(i + 2)
+	return end != 0 && p.tokens[end].stitches()
 }
 
 // crossing reads "2/2 lc", a cable that begins with a number.

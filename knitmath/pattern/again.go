@@ -22,7 +22,7 @@ func (p *parser) opensDirections() {
 	begin := p.next
 	var info lineInfo
 	p.leadIn(&info)
-	ok := p.directionAhead() || begin > save+1 && p.labelEnd(p.next) != 0
+	ok := p.directionAhead() || p.labelEnd(p.next) != 0 && (begin > save+1 || p.repeatedInLine(star.text))
 	p.next = save
 	p.found.rewind(found)
 	if !ok {
@@ -41,6 +41,21 @@ func (p *parser) repeatedLater(star string) bool {
 		p.looked++
 		if p.tokens[i].is("from", "between") && p.tokens[i+1].kind == tokenStar && p.tokens[i+1].text == star {
 			return true
+		}
+	}
+	return false
+}
+
+// repeatedInLine reports whether "rep from *" begins a line of its own below, before which no other such star stands:
+// whole rows are repeated from it.
+func (p *parser) repeatedInLine(star string) bool {
+	for i := p.next + 1; i < len(p.tokens)-2; i++ {
+		p.looked++
+		switch t := &p.tokens[i]; {
+		case t.kind == tokenStar && t.text == star:
+			return p.tokens[i-1].is("from") && p.tokens[i-2].is("rep", "repeat") && p.tokens[i-3].kind == tokenNewline
+		case t.kind == tokenNewline && t.number > 1:
+			return false
 		}
 	}
 	return false

@@ -19,7 +19,7 @@ func (p *parser) onEachOf() int {
 	} else if p.tokens[i].kind != tokenNumber {
 		return 0
 	}
-	for i++; p.tokens[i].is("double-pointed", "dp", "dpn", "circular"); i++ {
+	for i++; p.tokens[i].is("double-pointed", "double", "pointed", "dp", "dpn", "circular"); i++ {
 	}
 	if !p.tokens[i].is("needle", "needles", "dpns") || n < 1 || n > 6 {
 		return 0
@@ -103,6 +103,41 @@ func (p *parser) arranged(line *Line) bool {
 	return true
 }
 
+// arrangedInTail reads "dividing them 42, 40, 42 on three needles", "20 on the 1st needle, 24 on the 2nd and 20 on
+// the 3rd" beside a number of stitches that are cast on, and compares their sum with it.
+func (p *parser) arrangedInTail(info *lineInfo) bool {
+	if info.kind != lineCastOn {
+		return false
+	}
+	save, found, from := p.next, p.found.mark(), p.peek().span
+	if !p.accept("dividing", "divided", "distributing", "distributed", "arranging", "arranged", "placing") {
+		end, _ := p.sizedEnd(p.next)
+		if end == 0 {
+			return false
+		}
+		if p.tokens[end].stitches() {
+			end++
+		}
+		if !p.tokens[end].is("on", "onto") || !p.tokens[end+1].is("the", "1st", "first", "needle", "one") && p.tokens[end+1].kind != tokenNumber {
+			return false
+		}
+	}
+	p.accept("them")
+	told := Line{info: lineInfo{kind: linePassed}}
+	if !p.arranged(&told) || p.peek().is("times") || info.counts == nil {
+		p.next = save
+		p.found.rewind(found)
+		return false
+	}
+	for size, sum := range perSize(told.ClaimedStitches, p.sizes) {
+		if all := perSize(info.counts, p.sizes)[size]; sum != all {
+			p.mistake(ReasonClaim, from.to(p.last()), "on the needles are "+stitches(sum)+" in all, not "+stitches(all))
+			break
+		}
+	}
+	return true
+}
+
 // arrangedAhead passes over "there are the next" and reports whether a number comes then.
 func (p *parser) arrangedAhead() bool {
 	p.accept("there", "you")
@@ -137,7 +172,7 @@ func (p *parser) arrangedWhere() {
 func (p *parser) arrangedStops() bool {
 	t := p.peek()
 	return p.endsAt(p.next) || t.is(",", ";", "and", ")") ||
-		t.kind == tokenNumber && !p.tokens[p.next-1].is("needle", "n", "needles")
+		t.kind == tokenNumber && p.ordinalEnd(p.next) == 0 && !p.tokens[p.next-1].is("needle", "n", "needles")
 }
 
 // numberAfterJoin reports whether a number comes next, after a comma or "and".
@@ -178,7 +213,7 @@ func (p *parser) overNeedles() bool {
 	} else if _, ok := p.tokens[end].written(); ok {
 		end++
 	}
-	for p.tokens[end].is("dp", "double-pointed", "the", "circular", "short") {
+	for p.tokens[end].is("dp", "double-pointed", "double", "pointed", "the", "circular", "short") {
 		end++
 	}
 	if !p.tokens[end].is("needle", "needles", "dpns", "dpn") {

@@ -27,6 +27,8 @@ func (p *parser) aside(steps *[]Step, inner string) asideKind {
 		return p.asideInBrackets(*steps)
 	case t.kind != tokenWord:
 		return asideNone
+	case inner == "" && len(*steps) > 0 && p.heldToldNext():
+		return asideEnds
 	case p.methodLead(), p.startTold(), p.onTheseOnly(*steps), p.workedAgain(*steps), p.acceptEnd(p.colourEnd(p.next)):
 		return asideRead
 	case p.own[t.text].name != "", p.phraseHere(p.next) && !t.is("sl", "slip", "place"):
@@ -68,7 +70,7 @@ func (p *parser) toldAside(steps []Step) bool {
 		p.next++
 		return true
 	}
-	return castsOnLast(steps) && p.acceptAny(atRowEnd)
+	return castsOnLast(steps) && p.acceptAny(atRowEnd) || p.acceptEnd(p.gapClosed(p.next))
 }
 
 // repsRemark passes over "(5 reps of 9 sts)" after as many stitches: how they lie in a repeat.
@@ -142,7 +144,7 @@ func (p *parser) asideByVerb(steps *[]Step, inner string) asideKind {
 	case "place", "put", "leave", "leaving", "placing", "transfer", "slip", "sl", "slipping", "put,", "return":
 		return p.heldInRow(steps)
 	case "join", "rejoin", "attach", "drop", "change", "break", "cut", "do", "carry", "fasten", "using", "working", "keeping", "twist",
-		"joining", "remove", "slide", "pull", "turning", "omitting", "note", "hold":
+		"joining", "remove", "removing", "slide", "pull", "turning", "omitting", "note", "hold":
 		return p.yarnAside(len(*steps) == 0 && inner == "")
 	case "rep", "repeat":
 		return asideNone

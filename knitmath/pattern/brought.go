@@ -52,12 +52,31 @@ func (p *parser) partStitches() bool {
 	return true
 }
 
+// acrossItsPart passes over "across heel" after a number of stitches.
+func (p *parser) acrossItsPart(w *wording) {
+	if w.numbers != nil && p.peek().is("across", "along") {
+		p.acceptEnd(p.acrossPart(p.next))
+	}
+}
+
+// acrossPart is the index after "across heel", "across the sole sts" at token i, where a number of stitches is worked;
+// 0 if that is not what stands there.
+func (p *parser) acrossPart(i int) int {
+	for i++; p.tokens[i].is("the", "first", "second", "left", "right"); i++ {
+	}
+	if p.tokens[i].kind != tokenWord || !draft.Part(p.tokens[i].text) {
+		return 0
+	}
+	if i++; p.tokens[i].stitches() || p.tokens[i].is("flap") {
+		i++
+	}
+	return i
+}
+
 // brought reads where stitches come from that are worked across: "25 sts from holder" are
 // brought to the needle; those "of pocket lining" may be, if they are not there.
 func (p *parser) brought(s *Step, from int) {
-	if p.peek().is("on") && p.ahead(1).is("needle", "needles", "left", "the") && !p.anyOf(p.next, p.next+5, "holder", "hold") {
-		for p.accept("on", "the", "left", "right", "first", "needle", "needles", "hand") {
-		}
+	if p.onWhichNeedle() {
 		return
 	}
 	held := p.anyOf(from, p.next, "held", "reserved")
@@ -76,6 +95,24 @@ func (p *parser) brought(s *Step, from int) {
 	if holder {
 		s.Operation, s.Name, s.takes, s.leaves = 0, takenUp, 0, 1
 	}
+}
+
+// onWhichNeedle passes over the needle on which stitches are, and reports whether it is one of those in work: those
+// "on one needle" may have rested.
+func (p *parser) onWhichNeedle() bool {
+	if !p.peek().is("on") || p.anyOf(p.next, p.next+5, "holder", "hold") {
+		return false
+	}
+	if p.ahead(1).is("one", "a", "their") && p.ahead(2).is("needle", "needles") {
+		p.next += 3
+		return false
+	}
+	if !p.ahead(1).is("needle", "needles", "left", "the") {
+		return false
+	}
+	for p.accept("on", "the", "left", "right", "first", "needle", "needles", "hand") {
+	}
+	return true
 }
 
 // wherefrom looks whether a holder or another piece is named where stitches come from.

@@ -87,8 +87,28 @@ func (p *parser) morePickedUp(s *Step) bool {
 	return true
 }
 
+// gapClosed is the index after "closing gaps", "to close the hole", "to avoid a gap" at token i: what stitches are
+// picked up or worked together for; 0 if that is not what stands there.
+func (p *parser) gapClosed(i int) int {
+	if p.tokens[i].is("to") {
+		i++
+	}
+	if !p.tokens[i].is("closing", "close", "avoiding", "avoid", "prevent", "preventing") {
+		return 0
+	}
+	for i++; p.tokens[i].is("up", "the", "a", "any", "all"); i++ {
+	}
+	if !p.tokens[i].is("gap", "gaps", "hole", "holes") || !p.clauseStopsAt(i+1) {
+		return 0
+	}
+	return i + 1
+}
+
 // alongEdge passes over where stitches are picked up.
 func (p *parser) alongEdge() bool {
+	if p.acceptEnd(p.gapClosed(p.next)) {
+		return true
+	}
 	if !p.peek().is("along", "from", "around", "across", "up", "down", "over", "at", "in", "evenly") {
 		return false
 	}

@@ -26,8 +26,9 @@ var (
 	claimPart = wordings("each", "per", "either", "before", "after", "in patt", "for front", "for back", "on holder",
 		"on hold", "held", "unworked", "worked")
 	claimInWork  = wordings("in work", "in this part", "on needle for this side")
-	claimNeedles = wordings("on each needle", "per needle", "each needle", "on each dpn", "on each of", "on every needle", "per dpn")
-	claimSides   = wordings("each side", "on each side", "for each side", "for each shoulder", "each shoulder", "at each side",
+	claimNeedles = wordings("on each needle", "per needle", "each needle", "on each dpn", "on each of", "on every needle", "per dpn",
+		"on each of them", "on each")
+	claimSides = wordings("each side", "on each side", "for each side", "for each shoulder", "each shoulder", "at each side",
 		"on either side")
 	claimWhole = wordings("for each size", "in each size", "at end of each", "after each", "for back and front", "for front and back")
 )

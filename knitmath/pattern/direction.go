@@ -19,7 +19,7 @@ func (p *parser) direction(line *Line) bool {
 	for _, read := range [...]reader{(*parser).orderSaid,
 		(*parser).threeNeedle, (*parser).ontoNeedle, (*parser).fabricRows, (*parser).bareRepeat,
 		(*parser).charted, (*parser).contInThisWay,
-		(*parser).patternReps, (*parser).changeThisWay, (*parser).onTheseAlone} {
+		(*parser).patternReps, (*parser).changeThisWay, (*parser).onTheseAlone, (*parser).heldTold} {
 		if read(p, line) {
 			return true
 		}
@@ -77,7 +77,7 @@ const (
 
 // directs are the verbs of directions.
 var directs = map[string]kindOfVerb{
-	"rep": verbRepeat, "repeat": verbRepeat, "as": verbRepeat, "same": verbRepeat,
+	"rep": verbRepeat, "repeat": verbRepeat, "alternate": verbRepeat, "as": verbRepeat, "same": verbRepeat,
 	"work": verbShape | verbRepeat | verbEven | verbHold, "cont": verbShape | verbRepeat | verbEven,
 	"continue": verbShape | verbRepeat | verbEven,
 	"proceed":  verbEven, "keep": verbRepeat | verbEven, "rib": verbShape | verbEven,
@@ -95,8 +95,9 @@ var directs = map[string]kindOfVerb{
 	"move":     verbHold, "return": verbHold, "pm": verbPass, "replace": verbHold | verbPass, "remove": verbPass,
 	"pick": verbPick, "with": verbPick, "take": verbTake,
 	"join": verbJoin, "rejoin": verbJoin, "attach": verbJoin,
-	"divide": verbPass, "distribute": verbPass, "arrange": verbPass, "turn": verbPass, "do": verbPass, "reattach": verbJoin,
-	"graft": verbOff, "kitchener": verbOff, "draw": verbOff, "thread": verbOff, "break": verbOff | verbPass, "cut": verbOff | verbPass,
+	"divide": verbPass, "distribute": verbPass, "arrange": verbPass, "turn": verbPass, "do": verbPass, "rotate": verbPass,
+	"reattach": verbJoin,
+	"graft":    verbOff, "kitchener": verbOff, "draw": verbOff, "thread": verbOff, "break": verbOff | verbPass, "cut": verbOff | verbPass,
 	"pull": verbOff | verbPass, "fasten": verbOff | verbPass, "run": verbOff, "gather": verbOff,
 }
 
@@ -134,7 +135,7 @@ func (p *parser) passing(line *Line) bool {
 	switch first.text {
 	case "pm":
 		ok = p.markersPlaced()
-	case "turn", "do":
+	case "turn", "do", "rotate":
 		ok = p.turnWords(first, line)
 	case "remove":
 		ok = p.scrapYarn() || p.marker()
@@ -221,6 +222,7 @@ func (p *parser) turnWords(first *token, line *Line) bool {
 		p.accept("yarn", "working")
 	}
 	p.accept("turn", "work", "piece")
+	p.acceptAll("a", "quarter", "turn")
 	for p.accept("90", "degrees", "clockwise", "anticlockwise", "counterclockwise", "sideways", "a", "quarter", "to", "the", "right",
 		"left") {
 	}

@@ -1,16 +1,31 @@
 package pattern
 
+import "strconv"
+
 // needlesAlone reads "(20 on each of 3 needles)", "N1: 16 sts; N2: 32 sts; N3: 16 sts" in a sentence of its own, and
 // compares what lies on all of them with the stitches that there are.
 func (p *parser) needlesAlone() bool {
 	from := p.peek().span
 	line := Line{info: lineInfo{kind: linePassed}}
-	if !p.began || p.onlyRows || !p.needlesTold(&line) && !p.needlesListed(&line) {
+	if !p.began || p.onlyRows || !p.needlesTold(&line) && !p.needlesListed(&line) && !p.partsAlone(&line) {
 		return false
 	}
 	p.passed(from.to(p.last()))
 	p.finish(&line, from)
 	return true
+}
+
+// partsAlone reads "24 sts for the palm and 24 for the back": together they are all there are.
+func (p *parser) partsAlone(line *Line) bool {
+	save, found := p.next, p.found.mark()
+	p.skipPhrase(claimPhrases)
+	if end, _ := p.sizedEnd(p.next); end != 0 && p.tokens[end].stitches() && p.tokens[end+1].is("for", "on") &&
+		p.arranged(line) && p.endsAt(p.next) {
+		return true
+	}
+	p.next = save
+	p.found.rewind(found)
+	return false
 }
 
 // needlesTold reads it beside what is worked or cast on.
@@ -68,7 +83,30 @@ func (p *parser) needlesListed(line *Line) bool {
 
 // partsInTail reads the parts of a count, or how many stitches lie on each needle, beside what is worked.
 func (p *parser) partsInTail(line *Line) bool {
-	return line.ClaimedStitches != nil && p.passParts(line) || p.needlesTold(line)
+	return line.ClaimedStitches != nil && p.passParts(line) || p.needlesTold(line) || p.partsOfEnd(line)
+}
+
+// partsOfEnd reads "(14-28-14)" after "until 56 sts rem": how they lie on the needles, which must be all of them.
+func (p *parser) partsOfEnd(line *Line) bool {
+	if len(line.info.until) != 1 || !p.peek().is("(") || !p.ahead(2).is("-", "/") {
+		return false
+	}
+	i, sum := p.next+1, 0
+	for p.tokens[i].kind == tokenNumber && p.tokens[i+1].is("-", "/", ")") {
+		sum += int(p.tokens[i].number)
+		if i += 2; p.tokens[i-1].is(")") {
+			break
+		}
+	}
+	if !p.tokens[i-1].is(")") {
+		return false
+	}
+	from := p.peek().span
+	p.next = i
+	if until := line.info.until[0]; sum != until {
+		p.mistake(ReasonClaim, from.to(p.last()), "the parts add up to "+strconv.Itoa(sum)+", not "+strconv.Itoa(until))
+	}
+	return true
 }
 
 // needlesAhead reports whether a number of stitches "on each of" some needles stands at token i.

@@ -213,6 +213,7 @@ func (p *parser) rowsAfter(i int) bool {
 func (p *parser) addsAfter() bool {
 	for i := p.next; !p.endsAt(i) && i < p.next+16; i++ {
 		if p.tokens[i].is("underarm", "gap", "underarms", "bound-off", "between") ||
+			p.given && p.tokens[i].is("needle") && p.tokens[i-1].is("left", "lh", "left-hand", "right", "working") ||
 			p.tokens[i].is("end", "beg", "beginning", "side") && (p.tokens[i-1].is("at", "the", "each") || p.tokens[i-1].is("this", "same")) {
 			return true
 		}

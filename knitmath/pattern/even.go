@@ -148,7 +148,7 @@ func (p *parser) evenPart(w *evenWork, info *lineInfo) bool {
 		p.accept("shaping")
 		w.even = true
 		return true
-	case p.evenFabric(w, info):
+	case p.evenFabric(w, info), p.fabricAsOn(w):
 		return true
 	case t.is("every", "each", "all", "in", "as") && p.asEstablished(w), p.evenCount(w, info), p.evenLength(w), p.evenTurns(w, info):
 		return true
@@ -162,6 +162,9 @@ func (p *parser) evenPart(w *evenWork, info *lineInfo) bool {
 	}
 	return p.evenUntil(w, info)
 }
+
+// fabricAsOn passes over "as for Back" after a fabric.
+func (p *parser) fabricAsOn(w *evenWork) bool { return w.even && p.acceptEnd(p.asOnPartAt(p.next)) }
 
 // evenUntil reads until when rows are worked even: a row of a chart, so many rows worked, or
 // a length.

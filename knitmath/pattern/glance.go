@@ -10,7 +10,8 @@ type glance struct {
 
 	// Of the sentence at hand, from its "rep" on.
 	repeats, until bool
-	large, larger  int // its two largest numbers
+	works          bool // "work" was read, which is a repeat where a number of times follows
+	large, larger  int  // its two largest numbers
 
 	// Of the list of numbers at hand, in one pair of brackets or several.
 	listing bool
@@ -90,6 +91,10 @@ func (g *glance) word(text string, i int) int {
 	case begins(word, "rep"):
 		g.close()
 		g.repeats = true
+	case begins(word, "work"):
+		g.works = true
+	case begins(word, "times"), begins(word, "alternate"):
+		g.repeats = g.repeats || g.works || word[0]|0x20 == 'a'
 	case begins(word, "every"): // each run of a schedule by itself
 		if g.larger > 0 {
 			g.close()
@@ -146,7 +151,7 @@ func (g *glance) close() {
 	default:
 		g.rows += min((g.larger+1)*max(g.large, glanceOnce), MaxRows) + 3*max(g.larger, glanceOnce)
 	}
-	g.repeats, g.until, g.large, g.larger = false, false, 0, 0
+	g.repeats, g.works, g.until, g.large, g.larger = false, false, false, 0, 0
 }
 
 // begins reports whether a text begins with a word in lower case, whatever its own

@@ -55,10 +55,18 @@ func (p *parser) headingEnd(i, end int) int {
 		p.patternHeading(i, end) || p.numberedTitle(i, end) != 0 || p.shapingTitle(i, end) || p.orderEnds(i, end) {
 		return end
 	}
+	if p.frontSentence(i, end) {
+		return end
+	}
 	if stop := p.titleStop(i, end); stop != 0 {
 		return stop
 	}
 	return p.lead(i, end)
+}
+
+// frontSentence reports whether "Materials. 4 ozs. of wool" stands in the line of token i.
+func (p *parser) frontSentence(i, end int) bool {
+	return !p.began && draft.Front(p.tokens[i].text) && p.tokens[i+1].is(".") && i+2 < end && p.labelEnd(i+2) == 0
 }
 
 // hashed reports whether the line of token i is marked as a heading, "### Colourwork", and does not
@@ -221,13 +229,28 @@ func (p *parser) inLead(i, n int) bool {
 		return true
 	case t.kind != tokenWord && (t.kind != tokenNumber || !part && !draft.Front(first)):
 		return false
-	case t.row(), t.stitches(), reserved[t.text] && !t.is("end", "and", "next", "in", "to"):
+	case t.row():
+		return n > i && p.tokens[n-1].is("short")
+	case t.stitches(), reserved[t.text] && !t.is("end", "and", "next", "in", "to"):
 		return false
 	case n == i:
-		return !directing[first] || t.is("work", "shape", "knit", "turn") && draft.Part(p.tokens[i+1].text) ||
-			t.is("divide", "turn") && p.tokens[i+1].is("for", "the", "to", "work", "front", "back")
+		return !directing[first] || p.leadOfVerb(i)
 	}
 	return part || !p.notation(t.text)
+}
+
+// leadOfVerb reports whether a verb at token i begins a heading: "Shape back", "Turn to work the front".
+func (p *parser) leadOfVerb(i int) bool {
+	t, then := &p.tokens[i], &p.tokens[i+1]
+	return p.sectionNamed(i) || t.is("work", "shape", "knit", "turn") && draft.Part(then.text) ||
+		t.is("divide", "turn") && then.is("for", "the", "to", "work", "front", "back")
+}
+
+// sectionNamed reports whether "Increase section", "Work short rows" stands at token i: a verb in the name of what is
+// worked below it.
+func (p *parser) sectionNamed(i int) bool {
+	then := &p.tokens[i+1]
+	return then.is("section") || p.tokens[i].is("work") && (then.is("short-row", "short-rows") || then.is("short") && p.tokens[i+2].row())
 }
 
 // fabricBeforeLabel reports whether the name of a stitch pattern ends at token i, before the

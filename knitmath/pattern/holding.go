@@ -18,6 +18,11 @@ func (p *parser) holding(line *Line) bool {
 		return false
 	}
 	end, from, aside := p.whereHeld(held || verb.is("return"))
+	if !aside && verb.is("leave", "leaving") && p.anyOf(verbAt, p.next, "other", "rem", "remaining", "instep") {
+		if rests := p.restsOnNeedles(p.next); rests != 0 {
+			end, aside = rests, true
+		}
+	}
 	if !aside {
 		return false
 	}
@@ -266,7 +271,7 @@ func (p *parser) alongWhich(info *lineInfo) {
 // pickUpAgain reports whether the stitches of another edge follow, and goes on to them.
 func (p *parser) pickUpAgain() bool {
 	again := p.next
-	for _, told := range [...]int{p.rateAt(p.next + 1), p.phraseEnd(p.next+1, offHolder)} {
+	for _, told := range [...]int{p.rateAt(p.next + 1), p.phraseEnd(p.next+1, offHolder), p.gapClosed(p.next + 1)} {
 		if told != 0 && p.peek().is(",", ";") {
 			p.passTail(told)
 			again = told

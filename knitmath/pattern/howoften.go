@@ -230,7 +230,7 @@ func (p *parser) repeatUntil(info *lineInfo) bool {
 		info.until, info.untilTurned = n, p.turnedCount()
 		return true
 	}
-	if p.untilRows(info) {
+	if p.untilRows(info) || p.untilTimes(info) {
 		return true
 	}
 	if !p.measureAhead(p.next+1) && !p.peek().is("until", "till", "til") {
@@ -275,6 +275,29 @@ func (p *parser) untilRows(info *lineInfo) bool {
 		for !p.clauseEnds() {
 			p.next++
 		}
+		return true
+	}
+	return false
+}
+
+// untilTimes reads "until they have been worked 20 times in all": the last working is among them.
+func (p *parser) untilTimes(info *lineInfo) bool {
+	for i := p.next + 1; i < p.next+12 && !p.endsAt(i); i++ {
+		end, _ := p.sizedEnd(i)
+		if p.tokens[i].is("twice", "thrice", "once") {
+			end = i
+		}
+		if end == 0 || end != i && !p.tokens[end].is("times", "time", "more") {
+			continue
+		}
+		save := p.next
+		p.next = i
+		n, _, more := p.manyTimes()
+		if n == nil || !p.clauseEnds() {
+			p.next = save
+			return false
+		}
+		info.counts, info.total = n, !more
 		return true
 	}
 	return false

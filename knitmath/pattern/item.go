@@ -152,7 +152,7 @@ func (p *parser) group() (Step, bool) {
 // which stitch.
 func (p *parser) repeated(steps []Step, from span) (Step, bool) {
 	s := Step{Steps: steps, Times: one}
-	if p.intoDoubleLoop(steps) {
+	if p.intoDoubleLoop(steps) || p.workedOnNeedles(&s, false) {
 		s.at = from.to(p.last())
 		return s, true
 	}
@@ -165,9 +165,7 @@ func (p *parser) repeated(steps []Step, from span) (Step, bool) {
 		}
 		return p.intoTimes(s)
 	}
-	if p.peek().is("rep", "repeat") && p.ahead(1).is("to", "across", "around") && len(p.stars) == 0 {
-		p.next++ // "(p2, k2) rep to end"
-	}
+	p.repToEnd()
 	at := p.peek().span
 	u, ok := p.upTo(false)
 	if !ok {
@@ -206,6 +204,13 @@ func (p *parser) intoTimes(s Step) (Step, bool) {
 	}
 	s.at = s.at.to(p.last())
 	return s, true
+}
+
+// repToEnd passes over the "rep" of "(p2, k2) rep to end".
+func (p *parser) repToEnd() {
+	if p.peek().is("rep", "repeat") && p.ahead(1).is("to", "across", "around") && len(p.stars) == 0 {
+		p.next++
+	}
 }
 
 // intoDoubleLoop reads "into double yo" after two stitches: each loop of it is a stitch.

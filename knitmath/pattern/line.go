@@ -80,6 +80,7 @@ func (p *parser) sentence() {
 	for len(p.piece.Lines) < MaxLines {
 		from := p.peek().span
 		*line = Line{}
+		p.opensDirections()
 		if p.label(line) {
 			p.labelledLine(line, from)
 			return
@@ -110,7 +111,6 @@ func (p *parser) patternLead() {
 func (p *parser) clauseLine(line *Line, from span) bool {
 	p.depth, p.inside, p.stars = 0, 0, p.stars[:0]
 	first := p.next
-	p.opensDirections()
 	p.leadIn(&line.info)
 	more := false
 	switch {

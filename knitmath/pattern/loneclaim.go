@@ -4,13 +4,16 @@ package pattern
 // read before it.
 func (p *parser) loneClaim() bool {
 	n := p.lineBeforeClaim()
-	if n == 0 || !p.loneClaimAhead() {
+	if !p.loneClaimAhead() {
+		return false
+	}
+	if p.given && p.nothingWorked(n) && p.claimAtStart() {
+		return true
+	}
+	if n == 0 {
 		return false
 	}
 	last := &p.piece.Lines[n-1]
-	if p.given && n == 1 && last.info.kind == linePassed && p.claimAtStart() {
-		return true
-	}
 	claimed := len(last.ClaimedStitches) > 0 || len(last.ClaimedChangeStitches) > 0
 	if claimed || last.info.kind == linePassed || last.info.kind == lineUnread && last.Steps == nil && !p.lineStart() {
 		return false
@@ -24,6 +27,11 @@ func (p *parser) loneClaim() bool {
 	}
 	p.claimFor(last, &line, n == len(p.piece.Lines))
 	return true
+}
+
+// nothingWorked reports whether nothing is worked up to line n, from 1.
+func (p *parser) nothingWorked(n int) bool {
+	return n == 0 || n == 1 && p.piece.Lines[0].info.kind == linePassed
 }
 
 // lineBeforeClaim is the number of the last line, from 1, but for remarks that stand between it

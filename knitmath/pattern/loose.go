@@ -56,6 +56,9 @@ func (p *parser) loosened(line *Line) bool {
 	if !saidLoose(line.Steps) {
 		return true
 	}
+	if !p.needleWorked(line.Steps) {
+		return false
+	}
 	takes, leaves := make([]int, p.sizes), make([]int, p.sizes)
 	for size := range takes {
 		t, ok := looseTally(line.Steps, size)

@@ -45,6 +45,9 @@ func (p *parser) refersAt(i int) bool {
 // rowsOfFabric reports whether "16 rows in ribbing" stands between two tokens: what is like another
 // part is said.
 func (p *parser) rowsOfFabric(i, end int) bool {
+	if p.tokens[i+1].is("in") && p.fabricEnd(i+2) == end || p.tokens[i].is("rib") {
+		return true // "work in rib as for back for 5 cm"
+	}
 	counted := false
 	for ; i < end; i++ {
 		to, _ := p.sizedEnd(i)

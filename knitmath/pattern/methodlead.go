@@ -62,13 +62,16 @@ func (p *parser) fabricRows(line *Line) bool {
 	if end == 0 {
 		return false
 	}
+	named := p.ribAs(p.next)
 	p.next = rows
 	n := p.number()
 	if n == nil {
 		return false
 	}
 	rib := p.peek().is("rib") || p.tokens[rows-1].is("rib")
+	line.info.ribAs = named
 	p.next = end
+	p.accept("more", "further", "again")
 	if rib {
 		p.ribWorked()
 	}

@@ -175,6 +175,9 @@ func (r *runner) takeCount(l *Line) (n int64, ok bool) {
 // takeLive takes stitches up that were never put aside, the loops of a cast-on that is undone.
 func (r *runner) takeLive(l *Line) {
 	r.broughtLast = int64(at(l.info.counts, r.size))
+	if r.rows == 0 && len(r.start.Counts) > 0 && r.now.total() == r.broughtLast {
+		return // those of the question
+	}
 	r.begin(r.now.total() + r.broughtLast)
 	if !r.round {
 		r.side = stitch.SideUnspecified

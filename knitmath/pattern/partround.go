@@ -28,7 +28,7 @@ func (r *runner) partRound(i int, p *profile, o outcome, claimed bool) bool {
 func (r *runner) partRoundSaid(i int, o outcome) string {
 	l := &r.piece.Lines[i]
 	switch {
-	case o.reason == ReasonUnworked && l.info.startMoves:
+	case o.reason == ReasonUnworked && l.info.startMoves && !fromEdgeToEdge(r.walked(l)):
 		return "read as going to where the round begins from here on"
 	case o.reason == ReasonUnworked && r.offNext(i) && plainSteps(r.walked(l)):
 		return "read as going to where the stitches are taken off"
@@ -36,6 +36,16 @@ func (r *runner) partRoundSaid(i int, o outcome) string {
 		return "read as worked past the beginning of the round, over " + stitches(int(o.missing)) + " of it again"
 	}
 	return ""
+}
+
+// fromEdgeToEdge reports whether a round begins and ends with stitches that are picked up along an edge, as at an
+// underarm: it goes over all that lie between.
+func fromEdgeToEdge(steps []Step) bool {
+	n := len(steps)
+	for n > 0 && steps[n-1].takes == 0 && steps[n-1].leaves == 0 {
+		n--
+	}
+	return n > 2 && steps[0].Name == pickedUp && steps[n-1].Name == pickedUp
 }
 
 // closesRound reports whether a row makes a round of what was worked flat.

@@ -84,7 +84,7 @@ func (p *parser) ordersAfter(i, end int) int {
 	*seen = ordersSeen{i, end, end}
 	for n := i + 1; n < end; n++ {
 		p.looked++
-		if p.tokens[n].is(";") && p.verbAt(n+1) {
+		if p.tokens[n].is(";") && (p.verbAt(n+1) || p.workedAt(n+1) >= 0) {
 			seen.found = n
 			break
 		}

@@ -2,7 +2,7 @@ package pattern
 
 // phraseHere reports whether an abbreviation of several words stands at token i.
 func (p *parser) phraseHere(i int) bool {
-	if p.pickUpCountedAt(i) {
+	if p.pickUpCountedAt(i) || p.pickUpBareAt(i) {
 		return true
 	}
 	for k := range phrases[p.tokens[i].text] {

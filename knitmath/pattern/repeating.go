@@ -6,7 +6,7 @@ func (p *parser) repeating(line *Line) bool {
 	info, verb := &line.info, p.peek()
 	from := verb.span
 	p.next++
-	if verb.is("same") && !p.accept("as") || verb.is("keep") && !p.accept("repeating", "working") {
+	if !p.repeatsAfter(verb) {
 		return false
 	}
 	if p.repeatedOtherwise(verb, line) {
@@ -37,6 +37,20 @@ func (p *parser) repeating(line *Line) bool {
 		return p.clauseEnds()
 	}
 	return p.howOften(info, from)
+}
+
+// repeatsAfter reports whether rows may follow a verb with which they are repeated, and passes over what belongs to the
+// verb.
+func (p *parser) repeatsAfter(verb *token) bool {
+	switch {
+	case verb.is("alternate"):
+		return p.peek().is("these", "the", "last") || p.rowNumberNext()
+	case verb.is("same"):
+		return p.accept("as")
+	case verb.is("keep"):
+		return p.accept("repeating", "working")
+	}
+	return true
 }
 
 // worksAfresh reports whether a verb works rows, where "rep" works them again.

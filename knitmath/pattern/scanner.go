@@ -100,6 +100,25 @@ func (s *scanner) mark(from span, c rune, size int) {
 	default:
 		s.advance(size)
 		s.put(tokenMark, from, string(c))
+		if c == ':' {
+			s.colonDashes()
+		}
+	}
+}
+
+// colonDashes passes over the dashes of ":-" and ":--" of older booklets.
+func (s *scanner) colonDashes() {
+	at, column := s.at, s.column
+	for {
+		c, size := s.rune()
+		switch {
+		case c == '-':
+			s.advance(size)
+			continue
+		case size != 0 && !unicode.IsSpace(c):
+			s.at, s.column = at, column
+		}
+		return
 	}
 }
 

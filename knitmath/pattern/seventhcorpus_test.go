@@ -14,11 +14,11 @@ const seventhDir = "../../testdata/pattern/seventh"
 // none, seventhSilent how many are wrong in silence, seventhFound how many planted mistakes are found
 // in the drafts and seventhUnseen how many are not seen at all. Worse fails.
 const (
-	seventhRight  = 64
-	seventhAlarms = 8
-	seventhSilent = 1
-	seventhFound  = 21
-	seventhUnseen = 1
+	seventhRight  = 74
+	seventhAlarms = 4
+	seventhSilent = 0
+	seventhFound  = 25
+	seventhUnseen = 0
 )
 
 // TestSeventhCorpus asks the pieces of the seventh corpus and prints their table by kind.

@@ -120,6 +120,10 @@ func (p *parser) starTimes(steps []Step, from span) (Step, bool) {
 		s.Times = oneMore(n)
 		return simple(s), true
 	}
+	if p.workedOnNeedles(&s, true) {
+		s.at = from.to(p.last())
+		return simple(s), true
+	}
 	u, ok := p.upTo(false)
 	if !ok {
 		return Step{}, false

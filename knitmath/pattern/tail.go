@@ -113,7 +113,8 @@ func (p *parser) tailWords(line *Line) {
 	t := p.peek()
 	switch {
 	case t.kind == tokenWord && p.acceptEnd(p.colourEnd(p.next)):
-	case t.is("divided", "distributed", "arranged", "split", "spread", "dividing", "distributing", "evenly") && p.overNeedles():
+	case t.is("divided", "distributed", "arranged", "split", "spread", "dividing", "distributing", "evenly") && p.overNeedles(),
+		p.arrangedInTail(info):
 	case p.acceptAny(unjoined):
 		info.turns = constructionFlat
 	case p.acceptAny(heldTail), info.kind == lineCastOn && p.acceptEnd(p.methodEnd(p.next)), p.edgesInTail(),
@@ -149,7 +150,7 @@ func (p *parser) tailTold(line *Line) {
 	case p.moreRows(info):
 	case (info.kind == lineEven || info.kind == linePlain) && p.acrossAll(line):
 	case p.rateInTail(), p.whichInTail(info):
-	case p.acceptEnd(p.rowsBetween()):
+	case p.acceptEnd(p.rowsBetween()), p.acceptEnd(p.gapClosed(p.next)):
 	case p.acceptEnd(p.rowsToldAt(p.next)): // which is compared, see rowsClaims
 	case info.kind == lineEven && p.evenInTail(info):
 	case p.peek().is("until", "till") && info.kind != linePassed && p.measureAhead(p.next+1):
@@ -196,11 +197,19 @@ func (p *parser) rateInTail() bool {
 // asOnPart is the index after "as for Back", "as on the sleeves": how rows look whose number has been
 // said; 0 if that is not what stands here.
 func (p *parser) asOnPart() int {
-	i := p.phraseEnd(p.next, asOn)
+	if i := p.asOnPartAt(p.next); i != 0 && p.clauseStopsAt(i) {
+		return i
+	}
+	return 0
+}
+
+// asOnPartAt is the index after such words at token i, whatever follows.
+func (p *parser) asOnPartAt(i int) int {
+	i = p.phraseEnd(i, asOn)
 	for p.tokens[i].is("the", "a", "left", "right", "first", "second", "other") {
 		i++
 	}
-	if i == 0 || !draft.Part(p.tokens[i].text) || !p.clauseStopsAt(i+1) {
+	if i == 0 || !draft.Part(p.tokens[i].text) {
 		return 0
 	}
 	return i + 1

@@ -30,6 +30,13 @@ func (p *parser) toldSetUp(line *Line) bool {
 // not what stands there, or it is a repeat that is worked.
 func (p *parser) workedAt(i int) int {
 	from := i
+	for p.tokens[i].is("you", "will", "now", "we", "are", "from", "here") {
+		i++
+	}
+	if i > from && p.tokens[i].is("work", "working") {
+		return i
+	}
+	i = from
 	for n := 0; n < 6 && !p.tokens[i].is("worked"); n++ {
 		t := &p.tokens[i]
 		if t.kind != tokenWord || t.is("repeat", "rep", "motif", "patt", "pattern", "chart") ||

@@ -63,7 +63,7 @@ func (p *parser) lastStitches(from span) (extent, bool) {
 			return to, true
 		}
 	}
-	return extent{last: without(n)}, true
+	return extent{last: without(n), loose: p.onThisNeedle()}, true
 }
 
 // beforeTheEnd are the words for the end of a row after a number of stitches.
@@ -94,14 +94,17 @@ func (p *parser) beforePlace(n []int) (extent, bool) {
 		}
 	}
 	if p.accept("rem", "remain", "remains", "remaining", "left") {
-		return extent{last: without(n)}, true
+		return extent{last: without(n), loose: p.onThisNeedle()}, true
 	}
 	if !p.acceptAny(beforeTheEnd) {
 		return extent{}, false
 	}
+	if p.onThisNeedle() {
+		return extent{last: without(n), loose: true}, true
+	}
 	if p.accept("of") {
 		p.accept("the")
-		p.accept("row", "rnd", "round", "needle")
+		p.accept("row", "rnd", "round")
 	}
 	return extent{last: without(n)}, true
 }

@@ -37,6 +37,7 @@ func (p *parser) work(alone bool) (Step, bool) {
 	if w.plain() && w.numbers == nil && p.partStitches() {
 		return Step{Name: "work", takes: 1, leaves: 1, RemainingStitches: []int{0}, loose: true, at: w.from.to(p.last())}, true
 	}
+	p.acrossItsPart(&w)
 	at := p.peek().span
 	u, ok := p.upTo(w.numbers == nil)
 	if !ok {

@@ -5,7 +5,8 @@ package pattern
 func (p *parser) yarnAside(first bool) asideKind {
 	verb := p.peek()
 	from := verb.span
-	if verb.is("join") && first || verb.is("remove") && p.markerNext() || verb.is("hold") && !p.ahead(1).is("yarn") {
+	if verb.is("join") && first || verb.is("remove", "removing") && p.markerNext() && !p.allMarkers() ||
+		verb.is("hold") && !p.ahead(1).is("yarn") {
 		return asideNone
 	}
 	p.next++
@@ -53,6 +54,16 @@ func (p *parser) changesInYarn() bool {
 // ordinalYarn reports whether "2nd ball" comes next.
 func (p *parser) ordinalYarn() bool {
 	return p.ordinalEnd(p.next) != 0 || p.tokens[p.next-1].is("ball", "needle", "needles", "size", "us")
+}
+
+// allMarkers reports whether all markers are removed on the way, "removing markers as you come to them": none that
+// is a place in the row.
+func (p *parser) allMarkers() bool {
+	i := p.next + 1
+	for p.tokens[i].is("all", "the", "other", "rem", "remaining", "raglan", "stitch") {
+		i++
+	}
+	return p.tokens[i].is("markers", "ms")
 }
 
 // markerNext reports whether a marker is to be removed.
