@@ -73,12 +73,40 @@ func violations(err error) []fault.Violation {
 }
 
 var advices = []advice{
-	{regexp.MustCompile(`a sleeve of (\d+) stitches`), func(in *Input, n int, _ string) { in.SleeveStitches = &n }},
-	{regexp.MustCompile(`armholes of (\d+) rows \([^)]*\)(?: would| and a cap|,)`),
-		func(in *Input, n int, _ string) { in.ArmholeDepthRows = &n }},
+	{regexp.MustCompile(`a sleeve of (\d+) stitches`), func(in *Input, n int, _ string) {
+		in.SleeveStitches, in.UpperArmCm, in.SleeveEaseCm = &n, nil, nil
+	}},
+	{regexp.MustCompile(`armholes of (\d+) rows`),
+		func(in *Input, n int, _ string) { in.ArmholeDepthRows, in.ArmholeDepthCm = &n, nil }},
 	{regexp.MustCompile(`(?:a top|one) of (\d+)`), func(in *Input, n int, _ string) { in.CapTopStitches = &n }},
-	{regexp.MustCompile(`a cap of (\d+) rows`), func(in *Input, n int, _ string) { in.CapHeightRows, in.CapHeightRule = &n, 0 }},
+	{regexp.MustCompile(`a cap of (\d+) rows`), func(in *Input, n int, _ string) {
+		in.CapHeightRows, in.CapHeightCm, in.CapHeightRule = &n, nil, 0
+	}},
 	{regexp.MustCompile(`shaping over (\d+) rows`), func(in *Input, n int, _ string) { in.ShapingRows = &n }},
+	{regexp.MustCompile(`bind-offs of up to (\d+) stitches`), func(in *Input, n int, _ string) { in.LargestGroupStitches = &n }},
+}
+
+// asAdvised are the questions that a refusal says would do, by its words: a way may move two measures.
+func asAdvised(in Input, v fault.Violation) map[string]Input {
+	_, remedies, _ := strings.Cut(v.Detail, "; ")
+	asked := map[string]Input{}
+	for _, way := range strings.Split(strings.TrimSuffix(remedies, " would do"), ", or ") {
+		again, some := in, strings.Contains(way, "a cap not by the rule")
+		if some {
+			again.CapHeightRule = 0
+		}
+		for _, a := range advices {
+			if m := a.words.FindStringSubmatch(way); m != nil {
+				n, _ := strconv.Atoi(m[1])
+				a.take(&again, n, v.Field)
+				some = true
+			}
+		}
+		if some {
+			asked[way] = again
+		}
+	}
+	return asked
 }
 
 // facts are what a refusal says of its own field alone: what can be there, beside whatever else
@@ -111,23 +139,12 @@ func TestAdviceIsTaken(t *testing.T) {
 		knittest.CheckInputError(t, err)
 		refused++
 		v := violations(err)
-		_, remedies, some := strings.Cut(v[0].Detail, "; ")
-		some = some && strings.Contains(remedies, "a cap not by the rule would do")
-		for _, a := range advices {
-			m := a.words.FindStringSubmatch(remedies)
-			if m == nil {
-				continue
-			}
+		some := false
+		for words, again := range asAdvised(in, v[0]) {
 			some = true
-			n, _ := strconv.Atoi(m[1])
-			again := in
-			a.take(&again, n, v[0].Field)
-			if strings.HasSuffix(m[0], " and a cap") { // not by the rule
-				again.CapHeightRule = 0
-			}
 			taken++
 			if _, other := Plan(again); other != nil {
-				t.Errorf("question %d: %s: %s\nasked again with %s: %v", seed, v[0].Field, v[0].Detail, m[0], violations(other)[0])
+				t.Errorf("question %d: %s: %s\nasked again with %s: %v", seed, v[0].Field, v[0].Detail, words, violations(other)[0])
 			}
 		}
 		for _, a := range facts {

@@ -21,7 +21,7 @@ func TestShapingRowsGiveWayToDecreases(t *testing.T) {
 		mustPlan(t, in)
 		in.ShapingRows = new(24)
 		_, err := Plan(in)
-		if err == nil || !strings.Contains(err.Error(), "; shaping over 28 rows would do") {
+		if err == nil || !strings.Contains(err.Error(), "; shaping over 28 rows, or bind-offs of up to 2 stitches would do") {
 			t.Errorf("%s: %v", name, err)
 		}
 		in.ShapingRows = new(28)

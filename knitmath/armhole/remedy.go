@@ -69,44 +69,11 @@ func (s settled) refuse(c *fault.Checks) {
 		s.refuseRule(c)
 		return
 	}
-	_, back := alone.armhole(s.back, s.backLost)
-	_, front := alone.armhole(s.front, s.frontLost)
-	if !back || !front {
-		s.refuseArmhole(c)
+	if !alone.armholes() {
+		alone.refuseArmhole(c)
 		return
 	}
 	s.refuseCap(c)
-}
-
-// refuseArmhole says that an armhole has too few rows for what it loses.
-func (s settled) refuseArmhole(c *fault.Checks) {
-	lost := max(s.backLost, s.frontLost)
-	fields := []string{s.depthField}
-	if s.shapingGiven {
-		fields[0] = "shaping_rows"
-	}
-	if s.largestGroup > 0 {
-		fields = append(fields, "largest_group_stitches")
-	}
-	detail := "an edge loses " + report.CountOf(lost-s.underarm, "stitches") + " above the underarm along a curve, which " +
-		report.CountOf(s.shapingRows, "rows") + " are too few for if no more are bound off at once"
-	c.Infeasible(detail+would(s.shapedOver()), fields...)
-}
-
-// shapedOver is over how many rows the armholes can be shaped, or in armholes how much deeper.
-func (s settled) shapedOver() []string {
-	for given := s.shapingRows + 2; s.shapingGiven && given <= s.depth; given += 2 {
-		longer := s
-		longer.shapingRows, longer.budget = given, new(s.in.Cost()*unitsAStep)
-		_, back := longer.armhole(s.back, s.backLost)
-		if _, front := longer.armhole(s.front, s.frontLost); back && front {
-			return []string{"shaping over " + report.CountOf(given, "rows")}
-		}
-	}
-	if moved, ok := s.moved(move{s.depthField, rowStep, askDepth, settled.depthMoved}); ok {
-		return []string{moved.depthMoved(s)}
-	}
-	return nil
 }
 
 // refuseRule says that a rule leaves no cap, and what would leave one.
