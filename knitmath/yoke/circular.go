@@ -147,7 +147,7 @@ func (in CircularInput) settled(tried bool) (*circular, error) {
 	var c fault.Checks
 	y := circular{tried: tried}
 	for _, stage := range [...]func(*fault.Checks, *circular, CircularInput){
-		vetCircular, settleCounts, settleChanges, settleRaise, vetMixed, settleRounds,
+		vetCircular, settleCounts, settleChanges, settleWorked,
 	} {
 		stage(&c, &y, in)
 		if err := c.Err(); err != nil {
@@ -174,6 +174,7 @@ func (in CircularInput) advised(err error, mostNeck int) error {
 		_, err := in.settled(true)
 		return err
 	}, in.DisplayUnit.Size,
+		advice.Knob{Field: "underarm_stitches", Count: &in.UnderarmStitches, Least: 0, Most: MaxUnderarm},
 		advice.Knob{Field: "neck_stitches", Count: &in.NeckStitches, Least: MinNeck, Most: float64(mostNeck)},
 		advice.Knob{Field: "neck_cm", Cm: &in.NeckCm, Least: measure.MinCm, Most: widest},
 		advice.Knob{Field: "depth_cm", Cm: &in.DepthCm, Least: measure.MinCm, Most: MaxDepthCm},

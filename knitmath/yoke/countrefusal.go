@@ -22,18 +22,18 @@ func refuseBands(c *fault.Checks, y *circular, s scheme, in CircularInput, place
 		if p.band == noBand {
 			continue
 		}
-		if repeat, n := counts.nearestRepeat(i, free[i]); repeat > 0 {
+		if repeat, n := counts.nearestRepeat(i, free[i]); repeat > 0 && in.withRepeat(p.band, repeat).goesOn() {
 			details = append(details, detail{fmt.Sprintf("no count that it divides lies between the counts of the bands beside it and the neck; "+
 				"the nearest repeat that would do is %d, on %d stitches", repeat, n),
 				fault.Join(fault.Index("bands", p.band), "repeat_stitches")})
 		}
 	}
-	if nearest, ok := neckInReach(top, y.neck); ok {
+	if nearest, ok := neckInReach(top, y.neck); ok && in.withTolerance(measure.Abs(nearest-y.neck)).goesOn() {
 		details = append(details, detail{fmt.Sprintf("the nearest neck that these bands come down to has %d stitches where %d are wanted; "+
 			"a tolerance of %d would do", nearest, y.neck, measure.Abs(nearest-y.neck)), "neck_tolerance_stitches"})
 	}
 	remedies := in.remedies(y)
-	if in.halved(y, s) {
+	if in.halved(y, s) && in.withLoss(MaxGreatestLoss).goesOn() {
 		remedies = append(remedies, "rounds that may take half of the stitches, which is a largest_loss_percent of 50,")
 	}
 	if len(details) == 0 {

@@ -87,8 +87,7 @@ func settleJoin(c *fault.Checks, body int, sleeve, underarm *int) joining {
 	case 2*j.underarm >= j.body || j.underarm >= j.sleeve:
 		c.Infeasible("the underarms take "+report.CountOf(2*j.underarm, "stitches")+" of the body's "+strconv.Itoa(j.body)+
 			" and "+strconv.Itoa(j.underarm)+" of each sleeve's "+strconv.Itoa(j.sleeve)+
-			"; some of each must remain, so underarm_stitches may be at most "+
-			strconv.Itoa(max(0, min((j.body-1)/2, j.sleeve-1))), "body_stitches", "sleeve_stitches", "underarm_stitches")
+			"; some of each must remain", "body_stitches", "sleeve_stitches", "underarm_stitches")
 	case j.join > stitch.MaxStitches:
 		c.Infeasible("body and sleeves join "+report.CountOf(j.join, "stitches")+"; at most "+strconv.Itoa(stitch.MaxStitches)+
 			" are counted", "body_stitches", "sleeve_stitches")

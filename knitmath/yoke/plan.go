@@ -77,6 +77,17 @@ func vetMixed(c *fault.Checks, y *circular, in CircularInput) {
 	}
 }
 
+// settleWorked writes the rounds and works the raise, which have nothing to do with one another: what is
+// wrong with either is said at once.
+func settleWorked(c *fault.Checks, y *circular, in CircularInput) {
+	if vetMixed(c, y, in); c.Err() == nil {
+		settleRounds(c, y, in)
+	}
+	var raise fault.Checks
+	settleRaise(&raise, y, in)
+	c.Violations = append(c.Violations, raise.Violations...)
+}
+
 // settleRounds writes the rounds in which the count changes.
 func settleRounds(c *fault.Checks, y *circular, in CircularInput) {
 	before, last := y.join, 0
@@ -88,7 +99,7 @@ func settleRounds(c *fault.Checks, y *circular, in CircularInput) {
 		even, ok := shaping.EasyRound(before, s.count, op, in.Spread)
 		if !ok {
 			c.Infeasible(fmt.Sprintf("decrease round %d, from %d to %d stitches, has no arrangement that reads the same "+
-				"from both ends; use the grouped or interleaved spread", i+1, before, s.count), "spread")
+				"from both ends", i+1, before, s.count)+in.otherSpreads(y), "spread")
 			return
 		}
 		y.written = append(y.written, Round{

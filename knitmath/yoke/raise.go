@@ -99,7 +99,7 @@ func settleRaise(c *fault.Checks, y *circular, in CircularInput) {
 	}
 	first := y.raiseRound(raise.Place)
 	if first == 0 {
-		refuseRaise(c, y, raise.Place)
+		refuseRaise(c, y, in)
 		return
 	}
 	plan := BackRaisePlan{FirstRoundNumber: first, Stitches: y.countBefore(first), method: raise.TurnMethod}

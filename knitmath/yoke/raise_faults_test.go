@@ -44,8 +44,8 @@ func TestBackRaiseRefusals(t *testing.T) {
 		"no room after bands": {base(BackRaise{Place: after}, Band{10, 4, new(48)}),
 			[]string{"depth_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
 		"no room below rounds": {shallow, []string{"depth_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
-		"no room at all":       {cone, []string{"depth_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
-		"loops":                {loops, []string{"back_raise.turn_method INFEASIBLE"}},
+		"no room at all":       {cone, []string{"depth_rounds INFEASIBLE", "back_raise.place INFEASIBLE", "decrease_rounds INFEASIBLE"}},
+		"loops":                {loops, []string{"spread INFEASIBLE", "back_raise.turn_method INFEASIBLE"}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, err := PlanCircularYoke(c.in)

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/shaping"
 )
 
 const (
@@ -61,9 +62,53 @@ func (in CircularInput) tooDearToTry() bool { return in.Cost() > mostTried }
 
 // withHalf is the question with half the repeat in a band.
 func (in CircularInput) withHalf(band int) CircularInput {
+	return in.withRepeat(band, in.Bands[band].RepeatStitches/2)
+}
+
+// withRepeat, withTolerance and withLoss are the question with another repeat in a band, another tolerance
+// of the neck, and rounds that may take another part of the stitches.
+func (in CircularInput) withRepeat(band, stitches int) CircularInput {
 	in.Bands = append([]Band(nil), in.Bands...)
-	in.Bands[band].RepeatStitches /= 2
+	in.Bands[band].RepeatStitches = stitches
 	return in
+}
+
+func (in CircularInput) withTolerance(stitches int) CircularInput {
+	in.NeckToleranceStitches = &stitches
+	return in
+}
+
+func (in CircularInput) withLoss(percent float64) CircularInput {
+	in.LargestLossPercent = &percent
+	return in
+}
+
+// otherSpreads says which spreads would do instead of the mirrored one.
+func (in CircularInput) otherSpreads(y *circular) string {
+	if y.tried {
+		return ""
+	}
+	grouped, mixed := in, in
+	grouped.Spread, mixed.Spread = shaping.GapSpreadGrouped, shaping.GapSpreadInterleaved
+	switch byGroups, byMixing := grouped.goesOn(), mixed.goesOn(); {
+	case byGroups && byMixing:
+		return "; use the grouped or interleaved spread"
+	case byGroups:
+		return "; use the grouped spread"
+	case byMixing:
+		return "; use the interleaved spread"
+	}
+	return ""
+}
+
+// goesOn reports whether a yoke whose counts are known to come out is planned to its end: a raise may
+// have no room, and a mirrored round no arrangement.
+func (in CircularInput) goesOn() bool {
+	if in.tooDearToTry() {
+		return in.BackRaise == nil && in.Spread != shaping.GapSpreadMirrored
+	}
+	_, err := in.settled(true)
+	return err == nil
 }
 
 // withEven is the question with two more even rounds below each band.
@@ -82,7 +127,7 @@ func (in CircularInput) plansWell() bool {
 	var c fault.Checks
 	var y circular
 	for _, stage := range [...]func(*fault.Checks, *circular, CircularInput){
-		vetCircular, settleCounts, settleEasyBands, settleRaise, vetMixed,
+		vetCircular, settleCounts, settleEasyBands, settleWorked,
 	} {
 		if stage(&c, &y, in); c.Err() != nil {
 			return false
