@@ -1,6 +1,10 @@
 package pattern
 
-import "example.com/knitmath/knitmath/report"
+import (
+	"slices"
+
+	"example.com/knitmath/knitmath/report"
+)
 
 // onEachOf reads "on each of 3 needles" after a number of stitches: how many needles; 0 and
 // nothing taken if that is not what stands there.
@@ -73,14 +77,18 @@ func (p *parser) eachNeedle(all []int) {
 // three needles": how the stitches lie. Together they are all there are.
 func (p *parser) arranged(line *Line) bool {
 	save, found := p.next, p.found.mark()
-	from := p.peek().span
 	p.accept("the", "your")
 	p.accept("st", "sts", "stitches")
 	p.overNeedlesBefore(":", ",", "(")
+	marked := p.phraseEnd(p.next, markedSides)
+	if marked != 0 && p.tokens[marked].is(",", ":", "(") {
+		p.next = marked + 1
+	}
 	p.acceptAll("so", "that")
 	p.accept("as")
 	p.accept("foll", "follows")
 	p.accept(":")
+	from := p.peek().span
 	var sum []int
 	parts := 0
 	for parts < 8 && p.arrangedAhead() {
@@ -89,9 +97,18 @@ func (p *parser) arranged(line *Line) bool {
 			parts = 0
 			break
 		}
+		if parts > 1 && slices.Equal(tidy(perSize(without(n), p.sizes)), tidy(slices.Clone(sum))) && p.totalEnds() { // "...; 66 sts"
+			break
+		}
+		if marked != 0 && sum == nil {
+			line.info.halves = without(n)
+		}
 		sum = added(sum, without(n), p.sizes)
 		parts++
 		p.arrangedWhere()
+	}
+	if line.info.halves != nil && parts != 2 {
+		line.info.halves = nil
 	}
 	if parts < 2 {
 		p.next = save
@@ -137,6 +154,24 @@ func (p *parser) arrangedInTail(info *lineInfo) bool {
 	}
 	return true
 }
+
+// totalEnds passes over "sts" after the sum of the parts, and reports whether nothing follows.
+func (p *parser) totalEnds() bool {
+	save := p.next
+	p.accept("st", "sts", "stitches")
+	p.accept("in")
+	p.accept("all", "total")
+	if p.endsAt(p.next) || p.peek().is(")") {
+		return true
+	}
+	p.next = save
+	return false
+}
+
+// markedSides are where markers part the stitches of which is said how many lie between them.
+var markedSides = wordings("with a marker at each side", "with markers at each side", "with markers at the sides",
+	"with a marker on each side",
+	"with markers", "in half", "in half with markers")
 
 // arrangedAhead passes over "there are the next" and reports whether a number comes then.
 func (p *parser) arrangedAhead() bool {

@@ -143,6 +143,7 @@ func (p *parser) passing(line *Line) bool {
 		if ok = p.marker(); ok && first.is("place") {
 			p.whereYouLike(from)
 			p.besideCentre(line)
+			p.afterStitches()
 		}
 	case "divide", "distribute", "arrange":
 		ok = p.arranged(line) || p.dividing()
@@ -184,6 +185,15 @@ func (p *parser) besideCentre(line *Line) {
 	}
 	if centre && p.clauseEnds() {
 		line.info.centre = without(n)
+	}
+}
+
+// afterStitches passes over "after 85 sts" behind a marker, which says where it lies, and not how many there are.
+func (p *parser) afterStitches() {
+	if end, _ := p.sizedEnd(p.next + 1); p.peek().is("after", "before") && end != 0 && p.tokens[end].stitches() {
+		p.next++
+		p.number()
+		p.next++
 	}
 }
 

@@ -197,8 +197,8 @@ func (p *parser) ordinals(i int, list bool) (end int, ranges []rowRange) {
 				last, next = p.ordinalValue(next+1), more
 			}
 		}
-		if list && n >= 1 && last >= n && last <= MaxRows && p.name(last-n+1, p.tokens[i].span) {
-			ranges = append(ranges, rowRange{int32(n), int32(last)})
+		if list {
+			ranges = p.ordinalRange(ranges, n, last, p.tokens[i].to(p.tokens[next-1].span))
 		}
 		end = next
 		switch {
@@ -210,6 +210,17 @@ func (p *parser) ordinals(i int, list bool) (end int, ranges []rowRange) {
 			return end, ranges
 		}
 	}
+}
+
+// ordinalRange notes the rows from one ordinal to another, which stand at a place.
+func (p *parser) ordinalRange(ranges []rowRange, first, last int, at span) []rowRange {
+	switch {
+	case last < first:
+		p.mistake(ReasonRowNumber, at, "the first row is after the last")
+	case first >= 1 && last <= MaxRows && p.name(last-first+1, at):
+		ranges = append(ranges, rowRange{int32(first), int32(last)})
+	}
+	return ranges
 }
 
 func (p *parser) ordinalValue(i int) int {

@@ -206,6 +206,9 @@ var surely = map[string]bool{"next": true, "foll": true, "following": true, "dec
 // wordLabel is "next row", "set-up row (WS)", "all even rows", "next 4 (6, 8) rows".
 func (p *parser) wordLabel(i int, info *lineInfo) int {
 	first := &p.tokens[i]
+	if end := p.markersLabel(i); end != 0 {
+		return end
+	}
 	if first.kind != tokenWord || labelVerbs[first.text] && !p.tokens[i+1].row() {
 		return 0
 	}
@@ -228,6 +231,26 @@ func (p *parser) wordLabel(i int, info *lineInfo) int {
 	}
 	p.noteWordLabel(from, i, spanAt, info)
 	return end
+}
+
+// markersLabel is the index of the colon of "Place markers for the thumb gusset: K23, pm" at token i, a row that is
+// called after what it does; 0 if that is not what stands there.
+func (p *parser) markersLabel(i int) int {
+	if !p.tokens[i].is("place", "set", "setting", "placing") || !p.tokens[i+1].is("markers", "marker") {
+		return 0
+	}
+	for n := i + 2; n < i+8; n++ {
+		switch t := &p.tokens[n]; {
+		case t.is(":"):
+			if _, _, _, counted := split(p.tokens[n+1].text); counted || p.startsItem(n+1) && !p.tokens[n+1].is("place", "pm") {
+				return n
+			}
+			return 0
+		case t.kind != tokenWord:
+			return 0
+		}
+	}
+	return 0
 }
 
 // surelyLabel reports whether the words at token i are a label although no colon follows; "dec" and

@@ -65,8 +65,7 @@ func (p *parser) joinPassed(line *Line) bool {
 		return false
 	}
 	last := &p.piece.Lines[n-1]
-	if last.info.forSizes != line.info.forSizes || last.info.at.end > line.info.at.start ||
-		last.info.tellsPart || line.info.tellsPart || last.info.centre != nil || line.info.centre != nil {
+	if last.info.forSizes != line.info.forSizes || last.info.at.end > line.info.at.start || last.standsAlone() || line.standsAlone() {
 		return false
 	}
 	last.info.at = last.info.at.to(line.info.at)
@@ -79,6 +78,11 @@ func (p *parser) joinPassed(line *Line) bool {
 		last.info.turns = line.info.turns
 	}
 	return true
+}
+
+// standsAlone reports whether a line that works nothing tells a count, which is compared there, or where markers lie.
+func (l *Line) standsAlone() bool {
+	return l.info.tellsPart || l.info.centre != nil || len(l.ClaimedStitches) > 0 || l.info.perNeedle != nil
 }
 
 // recover passes over the rest of a line that could not be read. A claim at its

@@ -3,6 +3,7 @@ package pattern
 import (
 	"slices"
 	"strconv"
+	"strings"
 
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -13,6 +14,7 @@ func (r *runner) compareParts(l *Line, before hand) {
 	info := &l.info
 	total := r.now.total()
 	switch {
+	case info.partial == nil && r.countWrong(l):
 	case info.perNeedle != nil:
 		n := int64(at(info.perNeedle, r.size))
 		if told := r.needlesTold(l); n < 1 || total%n != 0 || total/n < 2 || total/n > 6 || told > 0 && total != n*told {
@@ -28,15 +30,18 @@ func (r *runner) compareParts(l *Line, before hand) {
 
 // compareSides compares the stitches on each side of what was bound off or put aside.
 func (r *runner) compareSides(l *Line, before hand, n int64) {
-	total := r.now.total()
-	if total == 2*n || total == n {
+	total, where := r.now.total(), l.info.claimAt
+	if l.info.beside {
+		where = l.info.partsAt
+	}
+	if total == 2*n || total == n || l.info.beside && 4*max(total-2*n, 2*n-total) > total { // of others between them nothing is said
 		return
 	}
 	parts := segments(l.worked(), r.size, before.left)
-	if len(parts) > 2 && parts[0] == n && parts[len(parts)-1] == n {
+	if len(parts) > 2 && parts[0] == n && parts[len(parts)-1] == n || !r.wanted(ReasonClaim, where) {
 		return
 	}
-	r.fault(KindMistake, ReasonClaim, l.info.claimAt, int(n-onEach(total, n, 2)),
+	r.fault(KindMistake, ReasonClaim, where, int(n-onEach(total, n, 2)),
 		"there are "+stitches(int(total))+", which is not "+strconv.Itoa(int(n))+" on each of the sides")
 }
 
@@ -65,8 +70,9 @@ func (r *runner) comparePart(l *Line, before hand, n int64) {
 	switch {
 	case slices.Contains(parts, n):
 	case len(parts) > 0:
-		r.fault(KindMistake, ReasonClaim, r.partAt(l), int(n-nearest(parts, n)),
-			partsText(parts)+", not "+strconv.Itoa(int(n)))
+		if !r.countWrong(l) { // the parts of a wrong count are wrong with it
+			r.fault(KindMistake, ReasonClaim, r.partAt(l), int(n-nearest(parts, n)), partsText(parts)+", not "+strconv.Itoa(int(n)))
+		}
 		if l.info.between {
 			r.moveMark(n)
 		}
@@ -191,7 +197,8 @@ func segments(steps []Step, size int, left int64) []int64 {
 // A set of needles has one more than hold stitches.
 func (r *runner) needlesTold(l *Line) int64 {
 	at := l.info.at
-	tokens := scan(r.piece.source[at.start:max(at.start, at.end)])
+	before := strings.LastIndexAny(r.piece.source[:at.start], ".\n") + 1 // "Divide evenly over 4 needles and join"
+	tokens := scan(r.piece.source[before:max(at.start, at.end)])
 	for i := 1; i < len(tokens)-1; i++ {
 		if tokens[i].kind != tokenNumber || !tokens[i-1].is("on", "onto", "over", "between", "among") {
 			continue

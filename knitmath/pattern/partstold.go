@@ -65,6 +65,9 @@ func (p *parser) passParts(line *Line) bool {
 		}
 		return true
 	}
+	if known && len(parts) == 1 && parts[0].times == 2 && hasPart(parts, "shoulder") {
+		line.info.perSide, line.info.partsAt, line.info.beside = without(parts[0].n), at, true
+	}
 	if known {
 		p.partsAddUp(line, parts, at)
 	}

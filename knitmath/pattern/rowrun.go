@@ -150,10 +150,10 @@ func (r *runner) markersMatter(i int) bool {
 
 // partsOf compares a claim about a part of the stitches with the row.
 func (r *runner) partsOf(l *Line, before hand, claimed, turns bool) {
-	if claimed && r.known && l.info.perNeedle != nil && l.info.beside {
+	if claimed && r.known && l.info.beside && (l.info.perNeedle != nil || l.info.perSide != nil) {
 		r.compareParts(l, before)
 	}
-	if claimed {
+	if claimed && !r.countWrong(l) {
 		r.partsBetweenMarks(l)
 		r.partsBoundOff(l, before)
 	}
@@ -165,6 +165,16 @@ func (r *runner) partsOf(l *Line, before hand, claimed, turns bool) {
 	if l.info.inWork && turns && r.now.left == n {
 		r.aside, r.now.behind, r.turned = r.now.behind, 0, 0
 	}
+}
+
+// countWrong reports whether the count of all stitches that a line tells has just been called wrong.
+func (r *runner) countWrong(l *Line) bool {
+	i, found := r.found.at[findingKey{l.info.claimAt.start, ReasonClaim}]
+	if !found || len(l.ClaimedStitches) == 0 {
+		return false
+	}
+	sizes := r.found.list[i].SizeNumbers
+	return len(sizes) > 0 && sizes[len(sizes)-1] == r.size+1
 }
 
 // unfollowed is a row of which the counts are not known.

@@ -152,6 +152,12 @@ func (r *runner) toldBeside(i int) {
 	if r.markCentre(info) {
 		return
 	}
+	if info.halves != nil {
+		r.marks = marks{}
+		r.marks.add(int64(at(info.halves, r.size)))
+		r.compareAlone(i)
+		return
+	}
 	r.placed = r.placed || info.places
 	r.turnSaid = r.turnSaid || info.turnsWork
 	r.piecesTold(info)

@@ -158,6 +158,8 @@ func (s *scanner) word() {
 		case unicode.IsLetter(c) || isDigit(c):
 			s.advance(size)
 		case c == '-' && s.hyphenated():
+		case c == '-' && s.sizesBegin(start):
+			return
 		case c == '-' && s.dashed(start, size):
 			return
 		case c == '.' && s.initials(), s.joinsLetters(c, size):
@@ -166,6 +168,16 @@ func (s *scanner) word() {
 			return
 		}
 	}
+}
+
+// sizesBegin reports whether the sign at hand stands between the numbers of sizes after a stitch, "k23-25-27".
+func (s *scanner) sizesBegin(start int) bool {
+	n := start + 1
+	for n < s.at && isDigit(rune(s.source[n])) {
+		n++
+	}
+	counted := n == s.at && n > start+1 && strings.IndexByte("kKpP", s.source[start]) >= 0
+	return counted && s.at+1 < len(s.source) && isDigit(rune(s.source[s.at+1]))
 }
 
 // joinsLetters reports whether the sign at hand stands within a word: before a letter, and a hyphen

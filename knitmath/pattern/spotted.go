@@ -59,6 +59,9 @@ func claimOf(f *Finding, l *Line) (numbers []int, at span) {
 	if info.beside && f.at.start > at.start && f.at.end <= at.end {
 		return info.partial, f.at
 	}
+	if info.beside && info.perSide != nil && f.at == info.partsAt {
+		return info.perSide, f.at
+	}
 	if info.partsTold != nil && f.at == info.partsAt {
 		return nil, f.at
 	}
