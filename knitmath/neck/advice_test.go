@@ -70,6 +70,22 @@ func firstViolation(err error) fault.Violation {
 	return in.Violations[0]
 }
 
+// with is the question with another count in a field.
+func (in Input) with(field string, n int) Input {
+	for name, to := range map[string]**int{"neck_stitches": &in.NeckStitches, "width_stitches": &in.WidthStitches,
+		"shoulder_stitches": &in.ShoulderStitches, "front_depth_rows": &in.FrontDepthRows, "back_depth_rows": &in.BackDepthRows,
+		"front_centre_stitches": &in.FrontCentreStitches, "back_centre_stitches": &in.BackCentreStitches,
+		"shoulder_slope_rows": &in.ShoulderSlopeRows, "front_width_stitches": &in.FrontWidthStitches} {
+		if name == field {
+			*to = &n
+		}
+	}
+	if field == "neck_stitches" {
+		in.ShoulderStitches = nil
+	}
+	return in
+}
+
 // What a refusal says can be is not refused for the same again, and more than half of what is
 // far off is told.
 func TestAdviceIsTaken(t *testing.T) {
@@ -91,18 +107,7 @@ func TestAdviceIsTaken(t *testing.T) {
 			}
 			some = true
 			n, _ := strconv.Atoi(m[1])
-			again, field := in, cmp.Or(a.field, v.Field)
-			for name, to := range map[string]**int{"neck_stitches": &again.NeckStitches, "width_stitches": &again.WidthStitches,
-				"shoulder_stitches": &again.ShoulderStitches, "front_depth_rows": &again.FrontDepthRows, "back_depth_rows": &again.BackDepthRows,
-				"front_centre_stitches": &again.FrontCentreStitches, "back_centre_stitches": &again.BackCentreStitches,
-				"shoulder_slope_rows": &again.ShoulderSlopeRows, "front_width_stitches": &again.FrontWidthStitches} {
-				if name == field {
-					*to = &n
-				}
-			}
-			if field == "neck_stitches" {
-				again.ShoulderStitches = nil
-			}
+			again := in.with(cmp.Or(a.field, v.Field), n)
 			if _, other := PlanNeckline(again); other != nil && kind(firstViolation(other)) == kind(v) {
 				t.Errorf("question %d: %v\nasked again with %s: %v", seed, v, m[0], firstViolation(other))
 			}

@@ -82,6 +82,7 @@ type settler struct {
 	c       *fault.Checks
 	in      Input
 	st      gauge.Density
+	asked   bool // by a caller, who is told what would do
 	notices []report.Notice
 }
 
@@ -138,14 +139,6 @@ func either(low, high int) string {
 		return strconv.Itoa(high) + " is the next"
 	}
 	return fmt.Sprintf("%d and %d are the next", low, high)
-}
-
-// necksBeside are the necks next to one that leaves an odd number for the shoulders.
-func necksBeside(n int) string {
-	if n == 1 {
-		return "a neck of 2 does"
-	}
-	return fmt.Sprintf("a neck of %d does, or one of %d", n-1, n+1)
 }
 
 func parityWord(parity int) string {
@@ -232,12 +225,9 @@ func (s *settler) vetDivided(n *counts) {
 	case both < 2*leastStep(s.in):
 		detail := fmt.Sprintf("a neck of %s leaves %d of a width of %d, and each shoulder takes %d at least",
 			report.CountOf(n.neck, "stitches"), max(both, 0), n.width, leastStep(s.in))
-		if most := n.width - 2*leastStep(s.in); most > 0 {
-			detail += fmt.Sprintf("; a neck of at most %d does", most)
-		}
-		s.c.Infeasible(detail, fields...)
+		s.c.Infeasible(detail+s.narrowerNeck(*n), fields...)
 	case both%2 != 0:
-		s.c.Infeasible(fmt.Sprintf("a neck of %s leaves %d of a width of %d, which make no two equal shoulders; %s",
-			report.CountOf(n.neck, "stitches"), both, n.width, necksBeside(n.neck)), fields...)
+		s.c.Infeasible(fmt.Sprintf("a neck of %s leaves %d of a width of %d, which make no two equal shoulders",
+			report.CountOf(n.neck, "stitches"), both, n.width)+s.necksBeside(n.neck), fields...)
 	}
 }

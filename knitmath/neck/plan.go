@@ -28,7 +28,7 @@ import (
 //
 // Source: own derivation, with the trade's proportions as defaults (see Sources).
 func PlanNeckline(in Input) (Neckline, error) {
-	out, err := plan(in)
+	out, err := plan(in, true)
 	if err != nil {
 		return Neckline{}, err
 	}
@@ -39,19 +39,20 @@ func PlanNeckline(in Input) (Neckline, error) {
 	return out, nil
 }
 
-// plan is the answer but for what compares it with bodies and other garments.
-func plan(in Input) (Neckline, error) {
+// plan is the answer but for what compares it with bodies and other garments; asked is whether a
+// caller asks, and not a search for what would do.
+func plan(in Input, asked bool) (Neckline, error) {
 	var c fault.Checks
 	st, rw := vetFields(&c, in)
 	if err := c.Err(); err != nil {
 		return Neckline{}, err
 	}
-	s := settler{c: &c, in: in, st: st}
+	s := settler{c: &c, in: in, st: st, asked: asked}
 	p := setting{counts: s.settle(), st: st, rw: rw, in: in, margin: fault.Or(in.EdgeStitches, defaultEdge),
 		anyRow: in.RowChoice == shaping.RowChoiceAny, rowChoice: in.RowChoice,
 		shortRows: in.ShoulderMethod == ShoulderMethodShortRows}
 	if c.Err() == nil {
-		p.slope = slopeOf(&c, in, p.shoulder, st, rw)
+		p.slope = s.slopeOf(p.shoulder, rw)
 	}
 	if err := c.Err(); err != nil {
 		return Neckline{}, err

@@ -37,8 +37,8 @@ func (s slope) rows() int {
 // slopeOf settles the steps of a shoulder. Every step has the stitches that a decrease
 // beside it takes. The larger ones come first. Published examples have them so (7, 6, 6
 // and 6, 6, 6, 6, 5, 5, 5, 5) and the other way about.
-func slopeOf(c *fault.Checks, in Input, shoulder int, st, rw gauge.Density) slope {
-	cm := st.SizeCm(shoulder)
+func (s *settler) slopeOf(shoulder int, rw gauge.Density) slope {
+	in, cm := s.in, s.st.SizeCm(shoulder)
 	tan := func(degrees float64) float64 { return math.Tan(degrees * 2 * math.Pi / degreesPerRound) }
 	height, field, usual := 0.0, "", false
 	switch {
@@ -57,14 +57,15 @@ func slopeOf(c *fault.Checks, in Input, shoulder int, st, rw gauge.Density) slop
 		n = min(n, most)
 	}
 	if n > most {
-		s := fmt.Sprintf("a slope of %s takes %d steps of at least %s, and the shoulder has %s", report.CountOf(2*n, "rows"), n,
+		detail := fmt.Sprintf("a slope of %s takes %d steps of at least %s, and the shoulder has %s", report.CountOf(2*n, "rows"), n,
 			report.CountOf(leastStep(in), "stitches"), report.CountOf(shoulder, "stitches"))
-		if most > 1 {
-			s += fmt.Sprintf("; it can slope by %d rows, which are %s", 2*most, in.DisplayUnit.Size(rw.SizeCm(2*most)))
-		} else {
-			s += "; it can be bound off at once, without a slope"
+		switch {
+		case most > 1 && s.would(withSlope(2*most)):
+			detail += fmt.Sprintf("; it can slope by %d rows, which are %s", 2*most, in.DisplayUnit.Size(rw.SizeCm(2*most)))
+		case most == 1 && s.would(withSlope(0)):
+			detail += "; it can be bound off at once, without a slope"
 		}
-		c.Infeasible(s, field)
+		s.c.Infeasible(detail, field)
 		return slope{}
 	}
 	steps := make([]int, n)
