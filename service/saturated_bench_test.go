@@ -11,6 +11,7 @@ import (
 	"slices"
 	"sync"
 	"sync/atomic"
+	"syscall"
 	"testing"
 	"time"
 
@@ -28,7 +29,9 @@ import (
 //
 //	go test ./service -run '^$' -bench Saturated -benchtime 20x
 //
-// x-bare is the throughput with 64 callers as a share of the bare server's; half-p50 and
+// x-bare is the throughput with 64 callers as a share of the bare server's, x-processor the
+// processor's time for a call of the bare server and its callers as a share of that for one of
+// ours: the same where the machine does nothing else, and much the same where it does. half-p50 and
 // half-p99 are the times of calls at half of the own throughput, as multiples of the bare
 // server's at the same number of calls a second.
 
@@ -37,9 +40,11 @@ const (
 	turn       = 200 * time.Millisecond
 )
 
-// throughput is how many calls 64 callers get answered in a turn.
-func throughput(b *testing.B, call func() error) float64 {
+// throughput is how many calls a second 64 callers get answered in a turn, and what a call
+// takes of the processor, callers and server together.
+func throughput(b *testing.B, call func() error) (perSecond, processor float64) {
 	b.Helper()
+	used := processorTime(b)
 	var calls atomic.Int64
 	var group sync.WaitGroup
 	begin := time.Now()
@@ -55,7 +60,18 @@ func throughput(b *testing.B, call func() error) float64 {
 		})
 	}
 	group.Wait()
-	return float64(calls.Load()) / time.Since(begin).Seconds()
+	took := time.Since(begin)
+	return float64(calls.Load()) / took.Seconds(), float64(processorTime(b)-used) / float64(calls.Load())
+}
+
+// processorTime is what the process has had of the processor so far.
+func processorTime(b *testing.B) time.Duration {
+	b.Helper()
+	var used syscall.Rusage
+	if err := syscall.Getrusage(syscall.RUSAGE_SELF, &used); err != nil {
+		b.Fatal(err)
+	}
+	return time.Duration(used.Utime.Nano() + used.Stime.Nano())
 }
 
 // paced asks so many times a second for a turn, whether or not answers have come, and
@@ -101,11 +117,13 @@ func saturated(b *testing.B, call, bare func() error) {
 	b.Helper()
 	throughput(b, call)
 	throughput(b, bare)
-	var own, other []float64
+	var own, other, shares []float64
 	var ownTimes, otherTimes []time.Duration
 	for b.Loop() {
-		own, other = append(own, throughput(b, call)), append(other, throughput(b, bare))
-		half := own[len(own)-1] / 2
+		perSecond, processor := throughput(b, call)
+		barePerSecond, bareProcessor := throughput(b, bare)
+		own, other, shares = append(own, perSecond), append(other, barePerSecond), append(shares, bareProcessor/processor)
+		half := perSecond / 2
 		ownTimes, otherTimes = append(ownTimes, paced(b, half, call)...), append(otherTimes, paced(b, half, bare)...)
 	}
 	middle := func(list []float64) float64 { slices.Sort(list); return list[len(list)/2] }
@@ -113,6 +131,7 @@ func saturated(b *testing.B, call, bare func() error) {
 	slices.Sort(otherTimes)
 	b.ReportMetric(middle(own), "calls/s")
 	b.ReportMetric(middle(own)/middle(other), "x-bare")
+	b.ReportMetric(middle(shares), "x-processor")
 	b.ReportMetric(quantile(ownTimes, 0.5)/quantile(otherTimes, 0.5), "half-p50")
 	b.ReportMetric(quantile(ownTimes, 0.99)/quantile(otherTimes, 0.99), "half-p99")
 	b.ReportMetric(0, "ns/op")
