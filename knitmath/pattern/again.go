@@ -37,13 +37,21 @@ func (p *parser) opensDirections() {
 
 // repeatedLater reports whether "rep from *" follows in the text.
 func (p *parser) repeatedLater(star string) bool {
-	for i := p.next + 1; i < len(p.tokens)-1; i++ {
+	if p.lastFrom == nil {
+		p.findFrom()
+	}
+	return p.lastFrom[star] > p.next
+}
+
+// findFrom looks where "from *" comes last, by the star: once, however many stars there are.
+func (p *parser) findFrom() {
+	p.lastFrom = map[string]int{}
+	for i := range p.tokens[:len(p.tokens)-1] {
 		p.looked++
-		if p.tokens[i].is("from", "between") && p.tokens[i+1].kind == tokenStar && p.tokens[i+1].text == star {
-			return true
+		if star := &p.tokens[i+1]; star.kind == tokenStar && p.tokens[i].is("from", "between") {
+			p.lastFrom[star.text] = i
 		}
 	}
-	return false
 }
 
 // repeatedInLine reports whether "rep from *" begins a line of its own below, before which no other such star stands:

@@ -109,33 +109,34 @@ type parser struct {
 	lineSeen      [2]int     // the tokens from the first to the second are of one line, which ends there
 	sentenceSeen  [2]int     // the tokens from the first to the second are of one sentence, which ends there
 	ordersSeen    ordersSeen
-	castLater     uint8        // whether the text casts on: 0 not looked yet, 1 no, 2 yes
-	endingRepeat  bool         // "ending last rep k3 in place of k5" is read
-	trying        bool         // a direction is read on trial
-	trial         Line         // what it is read into
-	blank         *Line        // what the next sentence is read into: 12,000 of them would be 18 MB
-	onlyRows      bool         // what is read was written from a row
-	tidies        bool         // wraps are taken along with their stitches in the row at hand
-	rowSizes      uint32       // the sizes that the label at hand says, 0 for all
-	fastens       bool         // the row at hand ends with "fasten off"
-	inNeedles     bool         // a round is read needle by needle
-	sofar         []Step       // of the row or the bracket at hand, what comes before the next step
-	shapedBracket bool         // the brackets of "work 8 rows (dec 1 st on last row)" are open
-	inRow         bool         // a label has been read: what follows is a row
-	rest          unworkedRest // what the row at hand leaves unworked
-	begun         *starOpen    // a star before directions that are worked again
-	cable         *onCable     // stitches that wait on a cable needle
-	otherSide     bool         // the row at hand says how it is worked on the other side
-	toRoundEnd    bool         // the row at hand goes to the end of the round
-	reachesBack   bool         // the row at hand puts more stitches aside than it has worked in some size
-	startMoves    bool         // the row at hand says that the round begins after it
-	asGiven       bool         // words of the row at hand are told by no step
-	inTurn        bool         // two stitches are worked in turn
-	rowsSaid      int          // "these 4 rows form the pattern"
-	sameTime      bool         // a change is made in the rows that were just said
-	stacked       bool         // the steps of the row at hand stand below its label
-	lastRowSaid   bool         // a change is made in the last of the rows before it
-	after         []Step       // that follow a repeat, whose last working ends otherwise
+	castLater     uint8          // whether the text casts on: 0 not looked yet, 1 no, 2 yes
+	endingRepeat  bool           // "ending last rep k3 in place of k5" is read
+	trying        bool           // a direction is read on trial
+	trial         Line           // what it is read into
+	blank         *Line          // what the next sentence is read into: 12,000 of them would be 18 MB
+	onlyRows      bool           // what is read was written from a row
+	tidies        bool           // wraps are taken along with their stitches in the row at hand
+	rowSizes      uint32         // the sizes that the label at hand says, 0 for all
+	fastens       bool           // the row at hand ends with "fasten off"
+	inNeedles     bool           // a round is read needle by needle
+	sofar         []Step         // of the row or the bracket at hand, what comes before the next step
+	shapedBracket bool           // the brackets of "work 8 rows (dec 1 st on last row)" are open
+	inRow         bool           // a label has been read: what follows is a row
+	rest          unworkedRest   // what the row at hand leaves unworked
+	begun         *starOpen      // a star before directions that are worked again
+	lastFrom      map[string]int // where "from *" comes last, by the star; nil while nobody asked
+	cable         *onCable       // stitches that wait on a cable needle
+	otherSide     bool           // the row at hand says how it is worked on the other side
+	toRoundEnd    bool           // the row at hand goes to the end of the round
+	reachesBack   bool           // the row at hand puts more stitches aside than it has worked in some size
+	startMoves    bool           // the row at hand says that the round begins after it
+	asGiven       bool           // words of the row at hand are told by no step
+	inTurn        bool           // two stitches are worked in turn
+	rowsSaid      int            // "these 4 rows form the pattern"
+	sameTime      bool           // a change is made in the rows that were just said
+	stacked       bool           // the steps of the row at hand stand below its label
+	lastRowSaid   bool           // a change is made in the last of the rows before it
+	after         []Step         // that follow a repeat, whose last working ends otherwise
 	section       sectionKind
 	led           ledPlace        // a place before the verb at hand
 	lastPassed    int             // the finding of what was passed over last, from 1
