@@ -114,6 +114,8 @@ type Crown struct {
 
 	sources []report.Source
 	unit    measure.DisplayUnit
+	// leftOver stitches stand at the end of every round.
+	leftOver int
 }
 
 // PlanCrown closes a hat with wedges. A hat of C cm round has by its shape a crown of
@@ -178,6 +180,9 @@ func (h *hat) answer(in CrownInput) Crown {
 		EvenRounds: h.total - h.crown, CrownRounds: h.crown, CrownCm: h.rw.SizeCm(h.crown),
 		TotalRounds: h.total, TotalCm: h.rw.SizeCm(h.total), WantedTotalCm: h.wantedTotal,
 		EndStitches: p.EndStitches, Effort: p.Effort, Notices: h.notices, unit: in.DisplayUnit,
+	}
+	if in.Uneven == UnevenLeftOver {
+		out.leftOver = h.stitches % h.wedges
 	}
 	shape := in.Shape.curve()
 	out.ShapeCm = shape.depth(out.HatCm)

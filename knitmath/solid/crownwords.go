@@ -45,6 +45,10 @@ func (o Crown) ease() string {
 // Directions write the hat as a pattern would.
 func (o Crown) Directions() []string {
 	d := []string{"Cast on " + report.CountOf(o.HatStitches, "stitches") + " and join in the round, without twisting."}
+	if o.leftOver > 0 {
+		d = append(d, "Note: begin the round at the centre of the back, where "+report.CountOf(o.leftOver, "stitches")+
+			" beyond the last wedge "+report.Are(o.leftOver)+" least seen.")
+	}
 	d = report.AppendEven(d, "round", 1, o.EvenRounds)
 	if o.EvenRounds > 0 {
 		d = append(d, "Note: these are "+o.unit.Size(o.TotalCm-o.CrownCm)+", the brim included.")
