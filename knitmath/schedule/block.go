@@ -11,13 +11,13 @@ type Step struct {
 }
 
 // A Block is steps that are done one after the other, again and again: one step, or
-// a few in turn.
+// a few in turn, or more of which all but one do the same.
 type Block struct {
 	Steps []Step
 	Times int
 }
 
-// mostSteps is how many steps a block has at most: more in turn are not remembered.
+// mostSteps is how many steps a block has at most, unless all but one do the same: more in turn are not remembered.
 const mostSteps = 4
 
 // Blocks tells the choice as it is worked, in the blocks of least effort.
@@ -33,9 +33,32 @@ func (p Nested) Blocks() []Block {
 func Effort(list []Block) int {
 	effort := 0
 	for _, b := range list {
-		effort += runEffort(len(b.Steps))
+		effort += blockEffort(len(b.Steps))
 	}
 	return effort
+}
+
+// blockEffort is that of a block of so many steps. Where they are more than mostSteps all but one do the same.
+func blockEffort(steps int) int {
+	if steps > mostSteps {
+		steps = threeInTurn
+	}
+	return runEffort(steps)
+}
+
+// allButOne reports whether of five steps or more from one on all but one do the same things.
+func (b *blocks) allButOne(from, steps int) bool {
+	like := b.steps[from].Level
+	if b.steps[from+1].Level != like {
+		like = b.steps[from+2].Level // the odd one is of the first two
+	}
+	odd := 0
+	for _, s := range b.steps[from : from+steps] {
+		if s.Level != like || s.Apart {
+			odd++
+		}
+	}
+	return odd == 1
 }
 
 // blocks are all steps of a choice, and how they are best told: of the first so many,
@@ -74,14 +97,14 @@ func (b *blocks) same(i, j int) bool {
 }
 
 // leastEffort works out how the steps are best told, and what that takes. A block
-// comes as often as it can, or once less so that the next begins with its steps.
+// comes as often as it can, or less often so that the next begins with its steps.
 func (b *blocks) leastEffort() int {
 	n := len(b.steps)
 	b.best = append(b.best[:0], told{})
 	for range n {
 		b.best = append(b.best, told{effort: -1})
 	}
-	var alike [mostSteps + 1]int // how many steps from here on come again so many steps later
+	var alike [mostAlike + 1]int // how many steps from here on come again so many steps later
 	for i := range n {
 		if b.best[i].effort < 0 { // within a block
 			for steps := range alike {
@@ -89,25 +112,34 @@ func (b *blocks) leastEffort() int {
 			}
 			continue
 		}
-		for steps := 1; steps <= min(mostSteps, n-i); steps++ {
-			if alike[steps] > 0 {
-				alike[steps]--
-			} else {
-				alike[steps] = 0
-				for j := i; j+steps < n && b.same(j, j+steps); j++ {
-					alike[steps]++
-				}
-			}
+		for steps := 1; steps <= min(mostAlike, n-i); steps++ {
+			alike[steps] = b.comeAgain(i, steps, alike[steps])
 			most := 1 + alike[steps]/steps
-			for times := most; times >= max(1, most-1) && (steps == 1 || times > 1); times-- {
+			if steps > mostSteps && (most == 1 || !b.allButOne(i+steps, steps)) {
+				continue
+			}
+			for times := most; times >= max(1, most-1-mostAlike/steps) && (steps == 1 || times > 1); times-- {
 				to := &b.best[i+times*steps]
-				if effort := b.best[i].effort + runEffort(steps); to.effort < 0 || effort < to.effort {
+				if effort := b.best[i].effort + blockEffort(steps); to.effort < 0 || effort < to.effort {
 					*to = told{effort, steps, times}
 				}
 			}
 		}
 	}
 	return b.best[n].effort
+}
+
+// comeAgain is how many steps from one on come again so many later, of which those from the one before
+// on are known.
+func (b *blocks) comeAgain(from, steps, before int) int {
+	if before > 0 {
+		return before - 1
+	}
+	n := 0
+	for j := from; j+steps < len(b.steps) && b.same(j, j+steps); j++ {
+		n++
+	}
+	return n
 }
 
 // chosen are the blocks that leastEffort came to.

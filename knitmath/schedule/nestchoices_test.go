@@ -108,8 +108,8 @@ func leastTold(steps []Step) int {
 	for to := 1; to <= len(steps); to++ {
 		best[to] = math.MaxInt
 		for from := range to {
-			for size := 1; size <= mostSteps; size++ {
-				if (to-from)%size != 0 || size > 1 && to-from < 2*size {
+			for size := 1; size <= 10; size++ {
+				if (to-from)%size != 0 || size > 1 && to-from < 2*size || size > 4 && oddOnes(steps[from:from+size]) != 1 {
 					continue
 				}
 				again := true
@@ -118,7 +118,10 @@ func leastTold(steps []Step) int {
 					again = again && a.Level == b.Level && a.Apart == b.Apart && (a.Every == b.Every || i == size)
 				}
 				if again {
-					effort := size + 1
+					effort := min(size, 4) + 1
+					if size > 4 {
+						effort = 4
+					}
 					if size > 1 {
 						effort += 2
 					}
@@ -128,6 +131,21 @@ func leastTold(steps []Step) int {
 		}
 	}
 	return best[len(steps)]
+}
+
+// oddOnes is how many steps do other things than most, or one in a way of its own.
+func oddOnes(steps []Step) int {
+	odd := len(steps)
+	for level := range mostThings + 1 {
+		others := 0
+		for _, s := range steps {
+			if s.Level != level || s.Apart {
+				others++
+			}
+		}
+		odd = min(odd, others)
+	}
+	return odd
 }
 
 // isEasy reports whether every thing has a schedule of at most two runs, and whether

@@ -143,7 +143,7 @@ func (f *turnFinder) keepTurns(last, start int, from span) {
 		return
 	}
 	for _, rows := range f.rows {
-		if !twoTurns(rows) {
+		if !twoTurns(rows, f.most) {
 			return
 		}
 	}

@@ -11,19 +11,29 @@ package schedule
 // thing: of the few pairs for which that comes out, and that may lie near the lines where
 // each ends, all orders of steps are looked at.
 //
-// It stops when it has looked at mostTurned rows. Source: own derivation.
-func (n Nest) InTurns(departure int) (best Nested, ok bool) {
+// Only choices of less effort than below are looked for. It stops when it has looked at mostTurned rows.
+// Source: own derivation.
+func (n Nest) InTurns(departure, below int) (best Nested, ok bool) {
 	if len(n.Times) > mostThings {
 		return Nested{}, false
 	}
-	f := turnFinder{
-		nestFinder: nestFinder{Nest: n, allowed: departure, rows: make([][]int, len(n.Times)), at: make([]int, len(n.Times))},
-		kinds:      kindsOf[len(n.Times)](),
-	}
-	for effort := runEffort(1); effort <= mostTurnedEffort && f.laid <= mostTurned && !(f.found && effort > f.effort); effort++ {
+	f := newTurnFinder(n, departure, mostSteps)
+	f.kinds = kindsOf[len(n.Times)]()
+	for effort := runEffort(1); effort < min(below, mostTurnedEffort+1) && f.goesOn(effort); effort++ {
 		f.ofEffort(effort)
 	}
 	return f.best, f.found
+}
+
+// newTurnFinder finds choices in which a thing has up to so many intervals in turn.
+func newTurnFinder(n Nest, departure, most int) turnFinder {
+	return turnFinder{most: most,
+		nestFinder: nestFinder{Nest: n, allowed: departure, rows: make([][]int, len(n.Times)), at: make([]int, len(n.Times))}}
+}
+
+// goesOn reports whether choices of an effort are still to be looked at.
+func (f *turnFinder) goesOn(effort int) bool {
+	return f.laid <= mostTurned && !(f.found && effort > f.effort)
 }
 
 const (
@@ -38,6 +48,7 @@ type turnFinder struct {
 	nestFinder
 	kinds turnKinds
 
+	most          int // intervals in turn that a thing may have
 	short         int // interval, in places
 	before, after int // levels of the single steps before and after the blocks; 0 for none
 

@@ -112,7 +112,7 @@ func TestNestedInTurnsAgainstEveryChoice(t *testing.T) {
 					effort = told
 				}
 			})
-			got, ok := n.InTurns(allowed)
+			got, ok := n.InTurns(allowed, math.MaxInt)
 			asked++
 			if ok != (effort < math.MaxInt) {
 				t.Fatalf("%+v, at most %d: found is %v, and there is one of %d", n, allowed, ok, effort)
@@ -179,5 +179,28 @@ func TestRunsInTurn(t *testing.T) {
 	}
 	if inTurn < 1000 {
 		t.Errorf("%d take turns of three or more", inTurn)
+	}
+}
+
+// Whether two runs are enough is what the runs themselves say, up to so many in turn as may be.
+func TestTwoTurnsAsToldByRuns(t *testing.T) {
+	enough := 0
+	for code := range sweep(1<<13, 1<<11) {
+		rows := []int{4}
+		for bits := code; len(rows) < 14; bits >>= 1 {
+			rows = append(rows, rows[len(rows)-1]+2+bits&1)
+		}
+		for _, most := range []int{mostSteps, mostAlike} {
+			two := twoTurns(rows, most)
+			if two {
+				enough++
+			}
+			if got := runsOf(rows, most); two != (len(got) <= 2) {
+				t.Fatalf("%v are %v, two runs of up to %d: %v", rows, got, most, two)
+			}
+		}
+	}
+	if enough < sweep(500, 300) {
+		t.Errorf("%d are two runs", enough)
 	}
 }

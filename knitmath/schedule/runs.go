@@ -40,42 +40,41 @@ func twoRuns(rows []int) bool {
 // single intervals or of pairs; all of them if one run is enough, and 0 if no two are.
 func halves(rows []int) (cut, first, second int) {
 	last := len(rows) - 1
-	equal, pairs := runFrom(rows, 0)
+	equal := equalFrom(rows, 0)
 	if equal == last {
 		return last, 1, 1
 	}
-	afterEqual, pairsAfterEqual := runFrom(rows, equal)
-	switch {
-	case equal+afterEqual == last:
+	if equal+equalFrom(rows, equal) == last {
 		return equal, 1, 1
+	}
+	pairs := pairsFrom(rows, 0)
+	switch {
 	case pairs == last:
 		return last, 2, 1
-	case equal+pairsAfterEqual == last:
+	case equal+pairsFrom(rows, equal) == last:
 		return equal, 1, 2
-	}
-	if equal > 1 { // the last of them may belong to the pairs
-		if _, p := runFrom(rows, equal-1); equal-1+p == last {
-			return equal - 1, 1, 2
-		}
-	}
-	for cut := pairs; cut > 0; cut -= 2 {
-		if e, _ := runFrom(rows, cut); cut+e == last {
-			return cut, 2, 1
-		}
+	case equal > 1 && equal-1+pairsFrom(rows, equal-1) == last: // the last of them may belong to the pairs
+		return equal - 1, 1, 2
+	case pairs > 0 && pairs+equalFrom(rows, pairs) == last: // if fewer pairs would do, so do these
+		return pairs, 2, 1
 	}
 	return 0, 0, 0
 }
 
-// runFrom is how many intervals from a row on are equal, and how many are two in
-// alternation.
-func runFrom(rows []int, from int) (equal, pairs int) {
-	interval := func(i int) int { return rows[i+1] - rows[i] }
-	last := len(rows) - 1
-	for i := from; i < last && interval(i) == interval(from); i++ {
-		equal++
+// equalFrom is how many intervals from a row on are equal.
+func equalFrom(rows []int, from int) int {
+	i := from
+	for i < len(rows)-1 && interval(rows, i) == interval(rows, from) {
+		i++
 	}
-	for i := from; i+1 < last && interval(i) == interval(from) && interval(i+1) == interval(from+1); i += 2 {
-		pairs += 2
+	return i - from
+}
+
+// pairsFrom is how many intervals from a row on are two in alternation.
+func pairsFrom(rows []int, from int) int {
+	i := from
+	for i+2 < len(rows) && interval(rows, i) == interval(rows, from) && interval(rows, i+1) == interval(rows, from+1) {
+		i += 2
 	}
-	return equal, pairs
+	return i - from
 }

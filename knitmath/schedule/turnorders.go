@@ -16,7 +16,7 @@ type turnStep struct {
 }
 
 // A turnOrder is the steps of a block, in order.
-type turnOrder [mostSteps]turnStep
+type turnOrder [mostAlike]turnStep
 
 // perThing is a number for each thing of a nest.
 type perThing [mostThings]int

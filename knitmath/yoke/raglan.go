@@ -146,8 +146,9 @@ type Raglan struct {
 // of least effort ([schedule.Nest.Easiest]) that departs from the lines by no more
 // than ToleranceStitches at each edge beyond what the nearest choice of rounds does. If
 // that is nil, it is the one within an eighth of what an edge loses (ShortEdge) or within
-// MostDeparture of the lines, or if there is none as far beyond the nearest. Where no
-// intervals of one kind or two in turn lie so near, up to four in turn may ([schedule.Nest.InTurns]).
+// MostDeparture of the lines, or if there is none as far beyond the nearest. Up to four intervals in
+// turn ([schedule.Nest.InTurns]) and every n-th decrease round another one ([schedule.Nest.InSpells]) are looked
+// for where they are less to remember, or nothing else lies so near.
 // Where there is none either the nearest easy plan there is is taken, up to wideningSteps stitches further
 // off, and a notice says so; or if a tolerance was given the nearest rounds.
 //

@@ -114,10 +114,9 @@ func realisticRaglans(second bool, do func(low int, in RaglanInput)) {
 }
 
 // Realistic raglans have a plan in which every part has two runs at most, and most
-// of these lie within two stitches of what the nearest rounds do: 95 % where any round may decrease and
-// 85 % where every second may is aimed at, and reached. So many lie within two stitches of the
-// lines themselves where front and back are alike; with two
-// intervals in turn at most it was 94, 66, 72 and 44 %. The shares are printed, and may not fall.
+// of these lie within two stitches of the lines: 95 % where any round may decrease and
+// 85 % where every second may is aimed at, and reached. Of low fronts 80 and 72 % did before a front decrease round could
+// be every n-th of them; with two intervals in turn at most it was 66 and 44 %. The shares are printed, and may not fall.
 func TestRealisticRaglansAreEasy(t *testing.T) {
 	for _, c := range []struct {
 		name   string
@@ -128,10 +127,10 @@ func TestRealisticRaglansAreEasy(t *testing.T) {
 		near   int // and of all that are no more than 2 stitches further off than the nearest rounds
 		most   int // percent of these that stand up at the neck: 21, 47, 22 and 48 before it counted
 	}{
-		{"any round, round neck", false, false, 100, 97, 99, 14},
-		{"any round, low front", false, true, 100, 80, 94, 37},
-		{"every second round, round neck", true, false, 100, 94, 98, 15},
-		{"every second round, low front", true, true, 100, 72, 92, 38},
+		{"any round, round neck", false, false, 100, 99, 99, 10},
+		{"any round, low front", false, true, 100, 95, 99, 19},
+		{"every second round, round neck", true, false, 100, 96, 99, 9},
+		{"every second round, low front", true, true, 100, 88, 99, 17},
 	} {
 		planned, easy, close, effort, above := 0, 0, 0, 0, 0
 		standing := 0
@@ -198,7 +197,7 @@ func TestRaglanWithoutAnEasyPlan(t *testing.T) {
 	offered := 0
 	for _, second := range []bool{false, true} {
 		realisticRaglans(second, func(low int, in RaglanInput) {
-			in.ToleranceStitches = new(1 + float64(low)/12)
+			in.ToleranceStitches = new(0.75 + float64(low)/12)
 			offered += offeredExcess(t, in)
 		})
 	}

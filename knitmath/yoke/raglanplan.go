@@ -48,7 +48,7 @@ func (r raglan) part(d decreaseRounds, i int) RaglanPart {
 	return RaglanPart{
 		StartStitches: p.start, EndStitches: p.end, DecreaseRounds: p.decreases(), EdgeLostCm: lost,
 		EdgeAngleDegrees:         math.Atan(lost/r.rw.SizeCm(r.rounds)) * 180 / math.Pi,
-		FirstDecreaseRoundNumber: first, Intervals: schedule.RunsInTurn(rounds),
+		FirstDecreaseRoundNumber: first, Intervals: schedule.RunsInLongTurn(rounds),
 	}
 }
 

@@ -2,6 +2,7 @@ package yoke
 
 import (
 	"fmt"
+	"math"
 	"slices"
 
 	"example.com/knitmath/knitmath/measure"
@@ -29,8 +30,11 @@ func (r raglan) decreaseRounds() decreaseRounds {
 	nest := r.nest(&d)
 	nearest := nest.Nearest()
 	d.Nested, d.least = nearest, nearest.Departure
-	for _, try := range r.tries(nest, d.least) {
-		if found, ok := try.search(try.allowed); ok {
+	for _, most := range slices.Compact(r.allowed(nest, d.least)) {
+		if most < d.least {
+			continue
+		}
+		if found, ok := r.easiest(nest, most); ok {
 			d.Nested, d.easy = found, true
 			return d
 		}
@@ -84,27 +88,23 @@ func (r raglan) allowed(nest schedule.Nest, least int) []int {
 	return []int{min(nest.Times[0]*r.rounds/ShortEdge, most), most, least + most}
 }
 
-// A try is a search for an easy plan that departs by no more than is allowed.
-type try struct {
-	allowed int
-	search  func(int) (schedule.Nested, bool)
-}
-
-// tries are the searches for an easy plan, the one that is liked best first: rounds that take
-// turns are asked for where nothing else is near enough, and as they are much to remember
-// anyway, at first in three quarters of what is allowed.
-func (r raglan) tries(nest schedule.Nest, least int) []try {
-	var list []try
-	for _, most := range slices.Compact(r.allowed(nest, least)) {
-		if most < least {
-			continue
+// easiest is the plan of least effort that departs by no more than is allowed. Rounds that take turns, or of
+// which every n-th is another, are looked for where they may spare something, and not where nobody asks
+// for a plan so near.
+func (r raglan) easiest(nest schedule.Nest, most int) (plan schedule.Nested, ok bool) {
+	if plan, ok = nest.Easiest(most); r.excess == nil && most < MostDeparture*r.rounds {
+		return plan, ok
+	}
+	for _, search := range [...]func(departure, below int) (schedule.Nested, bool){nest.InTurns, nest.InSpells} {
+		effort := math.MaxInt
+		if ok {
+			effort = schedule.Effort(plan.Blocks())
 		}
-		list = append(list, try{most, nest.Easiest})
-		if r.excess != nil || most >= MostDeparture*r.rounds {
-			list = append(list, try{3 * most / 4, nest.InTurns}, try{most, nest.InTurns})
+		if found, less := search(most, effort); less {
+			plan, ok = found, true
 		}
 	}
-	return list
+	return plan, ok
 }
 
 // stitchParts is so many stitches at an edge, in the parts of a nest.

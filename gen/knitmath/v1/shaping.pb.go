@@ -813,7 +813,7 @@ func (x *PlanTaperRequest) GetFields() []string {
 type IntervalRun struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Rows from one shaping row to the next, the shaping row included: one number, or
-	// two that alternate, the first of them first; up to four in turn of a raglan, and where no simpler run lies near enough.
+	// two that alternate, the first of them first; up to ten in turn of a raglan, up to four where no simpler run lies near enough.
 	EveryRows []int32 `protobuf:"varint,1,rep,packed,name=every_rows,json=everyRows,proto3" json:"every_rows,omitempty"`
 	// How often the interval, or all that take turns, come.
 	Times         int32 `protobuf:"varint,2,opt,name=times,proto3" json:"times,omitempty"`

@@ -1868,7 +1868,7 @@ type PlanRaglanResponse struct {
 	LeastDepartureStitches float64 `protobuf:"fixed64,22,opt,name=least_departure_stitches,json=leastDepartureStitches,proto3" json:"least_departure_stitches,omitempty"`
 	// How much there is to remember: the kinds of decrease round; and of every stretch of
 	// the work that is alike 2, or if several decrease rounds take turns in it as many as
-	// those and 3.
+	// those and 3, or 6 if they are five or more and all but one are of a kind.
 	Effort int32 `protobuf:"varint,23,opt,name=effort,proto3" json:"effort,omitempty"`
 	// Where the lines run; absent unless asked for. x is in cm from the centre line
 	// of a part, y in cm above the join. Six lines: "line at the right of the back"
