@@ -127,7 +127,7 @@ func TestRealisticRaglansAreEasy(t *testing.T) {
 		near   int // and of all that are no more than 2 stitches further off than the nearest rounds
 		most   int // percent of these that stand up at the neck: 21, 47, 22 and 48 before it counted
 	}{
-		{"any round, round neck", false, false, 100, 99, 99, 10},
+		{"any round, round neck", false, false, 100, 99, 99, 11},
 		{"any round, low front", false, true, 100, 95, 99, 19},
 		{"every second round, round neck", true, false, 100, 96, 99, 9},
 		{"every second round, low front", true, true, 100, 88, 99, 17},
