@@ -73,8 +73,7 @@ func (o EvenSpacing) Directions() []string {
 		directions = []string{"The round begins where its two halves meet, in the middle of the front or at a side, say.", row}
 	}
 	if o.bar > 0 {
-		directions = append(directions, "The bar of "+o.Operation.Abbr()+
-			" is its second stitch: it is the bars that lie alike from both ends.")
+		directions = append(directions, o.Operation.Abbr()+" leaves its bar on the second stitch: placed so, the bars are symmetrical.")
 	}
 	return directions
 }
