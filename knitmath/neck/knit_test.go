@@ -2,6 +2,7 @@ package neck
 
 import (
 	"fmt"
+	"math"
 	"math/rand/v2"
 	"slices"
 	"testing"
@@ -117,7 +118,11 @@ func TestNecklinesAreKnit(t *testing.T) {
 			stitches, rows = max(stitches, far), max(rows, far*in.Gauge.Rows/in.Gauge.Stitches)
 		}
 	})
-	t.Logf("%d edges measured; at most %.1f stitches or %.1f rows from the curve", measured, stitches, rows)
+	t.Logf("%d edges measured; at most %.1f stitches or %.1f rows from the curve, of an ellipse %.2f and %.2f on the fabric", measured,
+		stitches, rows, farthest, high)
+	if farthest > 2.5 || high > 3.5 {
+		t.Errorf("%v stitches and %v rows from an ellipse", farthest, high)
+	}
 	if least := knittest.Sweep(1_000, 150); armholes[first] < least || armholes[second] != armholes[first] {
 		t.Errorf("%d bind-offs of armholes beside necks", armholes)
 	}
@@ -353,4 +358,42 @@ func checkEdge(t *testing.T, at string, p Piece, f *stitch.Fabric, firstDone int
 	}
 	want := curve.SewnCm(stepsAt(p.layout.edges.second), 1, p.SecondSideDepthRows, 0, st, rw)
 	knittest.Near(t, at+": second side", want, right.SewnCm(st.SizeCm(1), rw.SizeCm(1), 0), 1e-9)
+	if p.layout.in.Shape == ShapeV && p.layout.piece == "front" || p.CentreStitches >= p.NeckStitches {
+		return
+	}
+	off := max(offEllipse(p, left), offEllipse(p, right))
+	row := rw.SizeCm(1) / st.SizeCm(1) // by which the foot lies higher: bind-offs begin a row above the middle's
+	if p.layout.in.ToleranceStitches == nil {
+		farthest, high = max(farthest, off), max(high, off/row)
+	}
+	if off > p.GreatestDepartureStitches+row {
+		t.Fatalf("%s: %v stitches off on the fabric, %v said: %v", at, off, p.GreatestDepartureStitches,
+			p.Steps)
+	}
+}
+
+// farthest and high are how far the corners of round edges lie from their ellipses, in stitches and
+// rows, where nobody says how far they may.
+var farthest, high float64
+
+// offEllipse is how far the corners of a knit edge lie, as the crow flies, from the quarter of an
+// ellipse whose foot is the middle of the neck's foot and which is upright two rows below the
+// shoulders. The fabric is measured from the row that divides, whose top is where the edge begins.
+func offEllipse(p Piece, edge stitch.Edge) float64 {
+	half, high, begins := float64(p.NeckStitches)/2, float64(curveRows(p.layout.depth)), float64(p.CentreStitches)/2
+	ellipse := []knittest.Corner{{Up: -1}} // the middle's end, above which the curve begins
+	for k := range 401 {
+		sin, cos := math.Sincos(math.Pi / 2 * float64(k) / 400)
+		if half*sin >= begins {
+			ellipse = append(ellipse, knittest.Corner{Across: half*sin - begins, Up: high*(1-cos) - 1})
+		}
+	}
+	ellipse = append(ellipse, knittest.Corner{Across: half - begins, Up: float64(p.layout.depth)})
+	st, off := p.layout.st.SizeCm(1), 0.0
+	for _, c := range knittest.Corners(edge) {
+		if c.Up--; c.Up >= 0 {
+			off = max(off, knittest.DistanceCm(c, ellipse, st, p.layout.rw.SizeCm(1))/st)
+		}
+	}
+	return off
 }
