@@ -87,6 +87,7 @@ func (r *runner) putAside(l *Line) {
 		case s.stretch():
 			r.unsureHeld = true
 		case len(r.inRows) < 64:
+			r.heldOnce = true
 			r.inRows = append(r.inRows, int64(s.workings(r.size)))
 		}
 	}
@@ -168,11 +169,14 @@ func (r *runner) partTaken(held, n int64, at span) {
 // leftOnHolders says at the end of a text where stitches were left on a holder of which others were worked, and
 // never taken up.
 func (r *runner) leftOnHolders() {
-	if len(r.partly) == 0 || r.unsureHeld || r.heldWrong() {
+	if len(r.partly) == 0 || r.heldWrong() {
 		return
 	}
 	for i := range r.partly {
 		p := &r.partly[i]
+		if r.unsureHeld && (p.left > 2 || p.all < 8) { // of so few nothing else will be said
+			continue
+		}
 		if list, first, end := r.holdersOf(p.left); list == nil || end != first+1 || !r.wanted(ReasonUnworked, p.at) {
 			continue
 		}

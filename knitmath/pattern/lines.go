@@ -4,6 +4,7 @@ package pattern
 func (p *parser) finish(line *Line, from span) {
 	if line.info.kind == lineUnread {
 		p.recover(line)
+		line.info.speaksOfHeld = p.speaksOfHeld(from, line.info.matches)
 	}
 	line.info.at = from.to(p.last())
 	line.info.places = line.info.kind == linePassed && !p.placesBelow() &&

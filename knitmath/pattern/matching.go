@@ -31,13 +31,24 @@ func (p *parser) refersAt(i int) bool {
 	case t.is("reversing", "reverse"):
 		return !then.is("st", "stockinette", "stocking")
 	case t.is("to"):
-		return then.is("match", "correspond")
+		return then.is("match", "correspond") && !p.rowsCounted(p.next, i)
 	case t.is("as") && then.is("for"):
 		return !after.row() && !p.rowsOfFabric(p.next, i) && verb.is("work", "cont", "complete", "finish", "shape", "knit", "make", "rep", "as")
 	case t.is("as"):
 		return then.is("the") && after.is("first", "other", "left", "right", "front", "back") && verb.is("work", "make", "knit")
 	case t.is("same"):
 		return then.is("as", "way") && verb.is("work", "complete", "finish", "shape", "continue", "cont")
+	}
+	return false
+}
+
+// rowsCounted reports whether "knit 30 rows" stands before token end of a clause, of which the number says what "to
+// match" would.
+func (p *parser) rowsCounted(i, end int) bool {
+	for ; i < end-1; i++ {
+		if to, _ := p.sizedEnd(i); to == end-1 && p.tokens[to].row() {
+			return true
+		}
 	}
 	return false
 }

@@ -105,6 +105,7 @@ func (r *runner) hold(l *Line) {
 
 // put remembers stitches that are put aside.
 func (r *runner) put(n int64) {
+	r.heldOnce = r.heldOnce || n > 0
 	if n > 0 && len(r.held) < 64 {
 		r.held = append(r.held, n)
 	}

@@ -30,7 +30,7 @@ func (r *runner) beganRows(i int) {
 func (r *runner) beganAfter(l *Line) {
 	switch l.info.kind {
 	case lineUnread:
-		r.unsureHeld = true // nobody knows what it puts aside, or takes up
+		r.unsureHeld = r.unsureHeld || r.rows > 0 && r.mayHold(l)
 		r.told.sureFrom, r.told.unsure = r.rows, true
 	case linePassed:
 		if l.info.heading {
@@ -42,6 +42,23 @@ func (r *runner) beganAfter(l *Line) {
 	if l.info.open || !r.known {
 		r.told.sureFrom, r.told.unsure = r.rows, true
 	}
+}
+
+// mayHold reports whether a line that could not be read may put stitches aside, or take some up: it speaks of them, or it
+// sends to another part of the text where some have been put aside before.
+func (r *runner) mayHold(l *Line) bool { return l.info.matches && r.heldOnce || l.info.speaksOfHeld }
+
+// speaksOfHeld reports whether words from a place of the text up to the next token speak of stitches, or of what holds
+// some that are put aside.
+func (p *parser) speaksOfHeld(from span, matches bool) bool {
+	for i := p.next - 1; i >= leading && p.tokens[i].start >= from.start; i-- {
+		t := &p.tokens[i]
+		if t.is(puttingAside...) || !matches && t.is("sts", "stitches", "aside", "leave", "place", "slip", "sl", "put", "return", "each",
+			"separately") {
+			return true
+		}
+	}
+	return false
 }
 
 // rowsCompared compares the rows that are told of lines before one with those that were worked.

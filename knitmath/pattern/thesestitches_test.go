@@ -53,3 +53,24 @@ func TestHolderTakenInParts(t *testing.T) {
 		}
 	}
 }
+
+// TestHoldersBesideWhatIsAsked: what is asked elsewhere leaves sure how many stitches wait. By hand: 66 - 26 = 20 + 20 for
+// the neck; 94 in two for the legs.
+func TestHoldersBesideWhatIsAsked(t *testing.T) {
+	const neck = "CO 66 sts.\nKnit 20 rows.\nNext row: Knit 20, cast off 26, knit to end.\nWork on the last 20 stitches only, " +
+		"leaving the others on a spare needle.\nKnit 30 rows.\nCast off the 20 stitches.\n" +
+		"Join the wool to the other %d stitches at the neck, and knit 30 rows to match.\nCast off."
+	const legs = "Knit from the waist down without a seam.\nCO 94 sts, join.\nNext rnd: K47, place next 47 sts on scrap yarn for left leg.\n" +
+		"RIGHT LEG\nRnd 1: Knit.\nBO.\nLEFT LEG\nReturn the %d sts of left leg to larger needle and join yarn.\nRnd 1: Knit.\n" +
+		"Complete as for right leg."
+	for by := -2; by <= 2; by++ {
+		out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: fmt.Sprintf(neck, 20+by)})
+		if err != nil || out.Agrees != (by == 0) || (by == 0) != (out.mistakes == 0) {
+			t.Errorf("neck %d: %v, %s", by, err, said(&out))
+		}
+		out, err = CheckInstructions(t.Context(), CheckInstructionsInput{Text: fmt.Sprintf(legs, 47+by)})
+		if err != nil || (by == 0) != (out.mistakes == 0) {
+			t.Errorf("legs %d: %v, %s", by, err, said(&out))
+		}
+	}
+}

@@ -182,6 +182,7 @@ type lineInfo struct {
 	unnamed       bool        // the other way is another way to make its increases
 	labelLast     int32       // the last number of the label of a repeat, 0 for none
 	eachSide      bool        // the sides of what was bound off are worked one after the other
+	speaksOfHeld  bool        // a line that could not be read may put stitches aside
 	onThese       bool        // what the last turn left is put aside
 	turnsWork     bool        // it says "turn"
 	restOf        restOf      // stitches without a number that are taken up again
