@@ -32,8 +32,8 @@ var mirrorRemarks = map[stitch.Op]string{
 	stitch.SK2P: "sk2p leans left; its mirror image is k3tog, and the mirror image of that is written sssk",
 	stitch.M1:   "M1 leans either way: lean it the other way here, or write M1L or M1R",
 	stitch.M1P:  "M1P leans either way: lean it the other way here, or write M1LP or M1RP",
-	stitch.KFB:  "the bar of kfb lies to the left of its stitch here too: move it one stitch if it shows",
-	stitch.PFB:  "the bar of pfb lies to the left of its stitch here too: move it one stitch if it shows",
+	stitch.KFB:  "the bar of kfb is its second stitch here too: work it one stitch earlier where the bar shows",
+	stitch.PFB:  "the bar of pfb is its second stitch here too: work it one stitch earlier where the bar shows",
 }
 
 // mirrorRefusals are the operations without a mirror image in the same row.

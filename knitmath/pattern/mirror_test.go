@@ -129,3 +129,23 @@ func work2(t *testing.T, a, b stitch.Row, on int) [2]int {
 	}
 	return counts
 }
+
+// What the remark on kfb says: a row read from its other end has every bar a stitch late, and worked one
+// stitch earlier each bar lies where the mirror image has it. By hand, with - for a stitch, | for a bar.
+func TestMirroredBarsLieOneStitchEarlier(t *testing.T) {
+	seen := func(row string) string { return strings.ReplaceAll(row, "b", "-|") } // b is a kfb
+	reversed := func(s string) string {
+		r := []byte(s)
+		slices.Reverse(r)
+		return string(r)
+	}
+	for _, row := range []string{"--b------b---", "-b-b--b-", "---b---", "b----b-"} {
+		asWritten := reversed(row)
+		if seen(asWritten) == reversed(seen(row)) {
+			t.Errorf("%s: nothing is to be said", row)
+		}
+		if earlier := strings.ReplaceAll(asWritten, "-b", "b-"); seen(earlier) != reversed(seen(row)) {
+			t.Errorf("%s: %s and %s", row, seen(earlier), reversed(seen(row)))
+		}
+	}
+}
