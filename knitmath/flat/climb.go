@@ -19,6 +19,10 @@ func (p *piece) halfway(from, to int) float64 {
 	return (float64(from+to)/2 - p.base) / p.grows
 }
 
+// flatSides is how many stitches a row of a triangle gains where its sides lie so flat that no row that may shape is spared
+// at the tip. Own choice.
+const flatSides = 0.8
+
 // climb settles in which rows the count changes: first through the counts of the opening,
 // each nearest to where it should be, then step by step along a straight line, by the
 // schedule that is least to remember among those that lie near enough to it. The first row
@@ -28,14 +32,23 @@ func (p *piece) climb() []change {
 	count, last := p.start, 1
 	for _, to := range p.opens {
 		row := max(last+1, int(measure.RoundHalfUp(p.halfway(count, to)))+1)
+		switch {
+		case count == 1: // what is left in the last row
+			row = last + 1
+		case p.edged() && p.grows > flatSides:
+			row = last + 1
+		}
+		if count > 1 && !p.shapes(row) {
+			row++
+		}
 		if row > p.rows {
 			return list
 		}
 		list = append(list, change{row, count, to})
 		count, last = to, row
 	}
-	rows := p.straight(count, last)
-	for _, row := range rows {
+	at := p.straight(count, last)
+	for _, row := range at {
 		list = append(list, change{row, count, count + p.step})
 		count += p.step
 	}
@@ -46,8 +59,10 @@ func (p *piece) climb() []change {
 func (p *piece) straight(count, last int) []int {
 	first, apart := last+1, 1
 	if !p.round && !p.anyRow {
-		apart = 2 // right-side rows, which are odd
-		first += 1 - first%2
+		apart = 2
+		if !p.shapes(first) {
+			first++
+		}
 	}
 	places := (p.rows - first + apart) / apart
 	times := min(int(measure.RoundHalfUp((p.wants(p.rows)-float64(count))/float64(p.step))), places)
@@ -58,12 +73,7 @@ func (p *piece) straight(count, last int) []int {
 	l := schedule.Line{Times: times, Places: places, Unit: unit, Even: apart == 1,
 		Start: int(measure.RoundHalfUp((p.halfway(count, count+p.step) - float64(first-1)) * scale)),
 		Step:  int(measure.RoundHalfUp(float64(p.step) / p.grows * scale))}
-	nearest := l.Nearest()
-	allowed := l.Departure(nearest) + int(measure.RoundHalfUp(p.tolerance()*scale))
-	at := nearest
-	if begin, plan, ok := l.Easiest(allowed); ok {
-		at = slices.Collect(plan.From(begin))
-	}
+	at := p.easiest(l, scale)
 	for i, place := range at {
 		at[i] = first + place*apart
 	}
@@ -87,4 +97,21 @@ func (p *piece) doubles() []change {
 		list = append(list, change{row, count, 2 * count})
 		last = row
 	}
+}
+
+// easiest are the places of the schedule that is least to remember among those that lie near enough to a line, of which a row
+// has so many parts; the nearest if there is none.
+func (p *piece) easiest(l schedule.Line, scale float64) []int {
+	nearest := l.Nearest()
+	most := mostTolerance
+	if p.in.ToleranceRows != nil || !p.edged() {
+		most = 1
+	}
+	for times := 1; times <= most; times++ {
+		allowed := l.Departure(nearest) + int(measure.RoundHalfUp(float64(times)*p.tolerance()*scale))
+		if begin, plan, ok := l.Easiest(allowed); ok {
+			return slices.Collect(plan.From(begin))
+		}
+	}
+	return nearest
 }

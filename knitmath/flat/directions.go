@@ -19,14 +19,8 @@ func (o Shape) Directions() []string {
 		if o.TotalRows > 2 {
 			d = append(d, "Repeat rows 1 and 2 "+moreTimes(o.TotalRows/2-1)+": "+countRows(o.TotalRows, false)+" in all.")
 		}
-	case len(o.words) > 0:
-		d = append(d, o.words...)
 	default:
-		if r, ok := o.rule(); ok {
-			d = append(d, o.byRule(r)...)
-			break
-		}
-		d = append(d, o.rowByRow()...)
+		d = append(d, o.told()...)
 	}
 	return append(d, o.finish())
 }
@@ -48,20 +42,25 @@ func (o Shape) begin() string {
 	case o.of.round:
 		return s + " (in a ring that the tail closes) and join in the round."
 	}
-	if len(o.words) > 0 && o.words[0] == sidesTold {
-		return s + "."
-	}
-	return s + ". " + sidesTold
+	return s + ". Row 1 is a right-side row."
 }
 
-// sidesTold is what a taper, too, says of its sides where it must.
-const sidesTold = "Row 1 is a right-side row."
+// told are all rows: those that follow a rule by that, and others one by one.
+func (o Shape) told() []string {
+	before, ruled, after := o.parts()
+	d, last := o.rowByRow(before, 0)
+	if len(ruled) > 0 {
+		d, last = append(d, o.byRule(ruled, last)...), ruled[len(ruled)-1].RowNumber
+	}
+	closing, last := o.rowByRow(after, last)
+	return report.AppendEven(append(d, closing...), noun(o.of.round), last+1, o.TotalRows)
+}
 
-// rowByRow are all rows that change the count, and how many lie between them.
-func (o Shape) rowByRow() []string {
+// rowByRow are rows that change the count, how many lie between them after row last, and which is the last then.
+func (o Shape) rowByRow(rows []Row, last int) ([]string, int) {
 	var d []string
-	last, nouns := 0, report.Sentence(noun(o.of.round))
-	for _, r := range o.Rows {
+	nouns := report.Sentence(noun(o.of.round))
+	for _, r := range rows {
 		d = report.AppendEven(d, noun(o.of.round), last+1, r.RowNumber-1)
 		head := nouns + " " + strconv.Itoa(r.RowNumber)
 		if r.Side != stitch.SideUnspecified {
@@ -70,7 +69,7 @@ func (o Shape) rowByRow() []string {
 		d = append(d, head+": "+r.Instruction.Row.Text()+" ("+report.CountOf(r.Instruction.EndStitches, "stitches")+").")
 		last = r.RowNumber
 	}
-	return report.AppendEven(d, noun(o.of.round), last+1, o.TotalRows)
+	return d, last
 }
 
 // finish is what becomes of the last stitches.
@@ -78,12 +77,8 @@ func (o Shape) finish() string {
 	switch {
 	case o.of.inwards && o.of.round && o.of.form != FormRing:
 		return "Cut the yarn, draw it through the " + report.CountOf(o.EndStitches, "stitches") + " that are left, and pull it tight."
-	case o.of.form == FormTriangleFromSide && o.TotalRows%2 != 0: // the row that comes next is on the wrong side
-		return "Next row (WS): p2tog, p1, ssp (3 stitches). Next row (RS): CDD (1 stitch). Fasten off."
-	case o.of.form == FormTriangleFromSide:
-		return "Next row (RS): ssk, k1, k2tog (3 stitches). Next row: p3tog (1 stitch). Fasten off."
 	case o.of.inwards && !o.of.round:
-		return "Next row (RS): CDD (1 stitch). Fasten off."
+		return "Fasten off."
 	case o.of.form == FormSector:
 		return "Bind off loosely, so that the edge is as long as the row below it. Close the centre with the tail."
 	case o.of.form == FormBiasStrip:

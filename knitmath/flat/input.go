@@ -150,5 +150,4 @@ type Shape struct {
 
 	of     piece
 	circle *shortrow.Circle // of short rows
-	words  []string         // directions that another planner gives
 }

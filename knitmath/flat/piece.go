@@ -51,6 +51,8 @@ func settle(c *fault.Checks, in Input, st, rw gauge.Density) piece {
 		p.settleRound(c)
 	case FormPolygon:
 		p.settlePolygon(c)
+	case FormTriangleFromPoint, FormTriangleFromSide:
+		p.settleTriangle(c)
 	default:
 		p.settleCorner(c)
 	}
@@ -133,15 +135,15 @@ func (p *piece) settleCorner(c *fault.Checks) {
 	switch p.form {
 	case FormMitredSquare:
 		p.sizeField, p.grows, p.step, p.start = "side_cm", 2/p.ratio, 2, 3
+		if p.inwards { // the last row makes one stitch of the last three
+			p.start, p.opens = 1, []int{3}
+		}
 		p.rows = p.rowsOf(*p.in.SideCm)
 	case FormTriangleFromTop:
 		p.sizeField, p.grows, p.step, p.start = "width_cm", 4/p.ratio, 4, 5
 		p.rows = int(measure.RoundHalfUp(*p.in.WidthCm / 2 / math.Sqrt2 * p.rw.PerCm()))
 	}
 	p.anyRow = 2*p.grows > float64(p.step)*(1+liesFlat/100)
-	if p.inwards {
-		p.rows += p.rows % 2 // so that right-side rows are the same counted from either end
-	}
 	p.vetStep(c)
 }
 
@@ -154,6 +156,21 @@ func (p *piece) vetStep(c *fault.Checks) {
 		c.Infeasible("at this gauge a row must gain "+measure.Decimal(p.grows, 2)+" stitches to lie flat and can gain "+
 			measure.Decimal(float64(p.step), 0)+"; a stitch pattern with more rows to the cm would do", "gauge.rows", "form")
 	}
+}
+
+// shapes reports whether a row, counted from the centre, may change the count: all rounds, and of rows those
+// that are worked on the right side unless others are needed.
+func (p *piece) shapes(row int) bool {
+	return p.round || p.anyRow || p.side(p.number(row)) == stitch.RightSide
+}
+
+// number is the number, as worked, of the row in which the count changes that changes in this row from the centre.
+// Worked inwards, that is the row after it.
+func (p *piece) number(row int) int {
+	if p.inwards {
+		return p.rows + 2 - row
+	}
+	return row
 }
 
 // side is the side of a row of a flat piece.

@@ -17,11 +17,11 @@ import (
 //	2 n tan(pi/n) * r * st  a polygon of n sides, r to the middle of a side
 //	2 * r * st              a mitred square, r from its corner
 //	4 * r * st              a triangle from the top, r from the middle of its long side
+//	width * r / height      another triangle, r from its tip; see settleTriangle
 //
 // so that with R = rw/st rows to the stitch every row wants turn/R stitches more than the
 // one before it, whatever the size. They are gained some at a time, in the rows that are
-// least to remember among those that lie near enough to where they should. Triangles from
-// a point or a side are tapers; see [shaping.PlanTaper].
+// least to remember among those that lie near enough to where they should.
 //
 // Lengths go to the nearest row, half-way up. At most MaxChanges rows change the count.
 //
@@ -46,8 +46,6 @@ func planFlatShape(in Input) (Shape, error) {
 		out = ofShortRows(&c, in)
 	case in.Form == FormStar:
 		out = star(&c, in, st, rw)
-	case in.Form == FormTriangleFromPoint, in.Form == FormTriangleFromSide:
-		out = triangle(&c, in, st, rw)
 	case in.Form == FormBiasStrip:
 		out = strip(&c, in, st, rw)
 	default:
@@ -123,19 +121,18 @@ func (p *piece) changes() []change {
 
 // nearerTolerances are what is tried where the default tolerance leaves a piece that cups
 // or ruffles. Own choice.
-var nearerTolerances = [...]float64{2, 1, 0.5, 0}
+var nearerTolerances = [...]float64{3, 2, 1, 0.5, 0}
 
 // writeRows writes the changes in working order. A piece that is worked inwards has its
 // last row first: the row below which the count changes is then the row after it.
 func (p *piece) writeRows(changes []change) []Row {
 	rows := make([]Row, 0, len(changes))
 	for i := range changes {
-		ch, number := changes[i], changes[i].row
+		ch, number := changes[i], p.number(changes[i].row)
 		if p.inwards {
 			ch = changes[len(changes)-1-i]
-			ch.from, ch.to = ch.to, ch.from
-			ch.row--
-			number = p.rows + 1 - ch.row
+			number = p.number(ch.row)
+			ch = change{ch.row - 1, ch.to, ch.from}
 		}
 		wanted := p.wants(ch.row)
 		rows = append(rows, Row{RowNumber: number, Side: p.side(number), WantedStitches: wanted,
@@ -195,6 +192,9 @@ const tipRows = 3
 
 // unseen is how many stitches more or fewer are not seen where a row has few: a step, or at a tip what some rows gain.
 func (p *piece) unseen() float64 {
+	if p.edged() { // what its rows have more or fewer lies at its edges
+		return math.Inf(1)
+	}
 	if p.round {
 		return float64(p.step)
 	}
@@ -214,6 +214,8 @@ func (p *piece) size(rim int) (width, height float64) {
 		return polygonSize(p.wedges, r)
 	case FormMitredSquare:
 		return p.st.SizeCm(rim) / 2, r // either side has half of the centre stitch
+	case FormTriangleFromPoint, FormTriangleFromSide:
+		return p.st.SizeCm(rim), r
 	case FormTriangleFromTop:
 		return 2 * math.Sqrt2 * r, math.Sqrt2 * r
 	}

@@ -42,6 +42,8 @@ func (p *piece) recipes() []Recipe {
 		return []Recipe{often(strconv.Itoa(2*p.wedges)+" stitches every 2nd round, 2 at each corner", float64(p.wedges))}
 	case FormMitredSquare:
 		return []Recipe{often("2 stitches at the centre every 2nd row", 1)}
+	case FormTriangleFromPoint, FormTriangleFromSide:
+		return nil
 	}
 	return []Recipe{often("4 stitches every 2nd row", 2)}
 }
@@ -120,7 +122,9 @@ func (p *piece) notices(off departed) []report.Notice {
 		list = append(list, report.Notice{Reason: Ruffles, Field: given, Description: "up to " + p.rowWord() + " " +
 			strconv.Itoa(int(tube)) + " from the centre there are more stitches than lie flat" + what})
 	}
-	if p.anyRow {
+	if p.anyRow && p.edged() {
+		list = append(list, p.steep())
+	} else if p.anyRow {
 		list = append(list, report.Notice{Reason: ShapedOnBothSides, Field: "gauge.rows",
 			Description: "at " + measure.Decimal(p.rw.PerCm()/p.st.PerCm(), 2) + " rows to a stitch wrong-side rows change the count too; " +
 				"in garter stitch, of about 2 rows to a stitch, right-side rows are enough"})

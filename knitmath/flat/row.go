@@ -15,6 +15,8 @@ func (p *piece) written(from, to, turn int, side stitch.Side) stitch.Instruction
 		return instruction(mitre(from, to, side), from, to)
 	case p.form == FormTriangleFromTop:
 		return instruction(spine(from, side), from, to)
+	case p.edged():
+		return instruction(edgeRow(from, to, side), from, to)
 	}
 	return p.wedgeRow(from, to, turn)
 }

@@ -1,6 +1,7 @@
 package flat
 
 import (
+	"slices"
 	"strconv"
 
 	"example.com/knitmath/knitmath/report"
@@ -31,57 +32,97 @@ func (r rule) of(side stitch.Side) string {
 // leastRuled is how many rows a rule is worth. Own choice.
 const leastRuled = 3
 
-// rule is that of the piece, if its rows follow one.
-func (o Shape) rule() (r rule, ok bool) {
+// rule is that of the rows that follow one.
+func (o Shape) rule() rule {
 	switch {
-	case len(o.Rows) < leastRuled:
-		return rule{}, false
 	case o.of.form == FormTriangleFromTop:
-		return spineRule, true
-	case o.of.form != FormMitredSquare:
-		return rule{}, false
+		return spineRule
+	case o.of.edged():
+		from, to := o.of.step+pointStitches+2, pointStitches+2
+		if !o.of.inwards {
+			from, to = to, from
+		}
+		text := func(side stitch.Side) string { return stitch.RowOf(edgeRow(from, to, side)...).Text() }
+		return rule{text(stitch.RightSide), text(stitch.WrongSide)}
 	case o.of.inwards:
-		return mitreInRule, true
+		return mitreInRule
 	}
-	return mitreOutRule, true
+	return mitreOutRule
 }
 
-// byRule tells the rows by their rule, once for each side that has one, and when it is worked.
-func (o Shape) byRule(r rule) []string {
-	first, name := o.Rows[0], "increase row"
+// cornered reports whether a piece in rows has a centre stitch.
+func (p *piece) cornered() bool { return p.form == FormTriangleFromTop || p.form == FormMitredSquare }
+
+// edged reports whether a piece is shaped at both edges.
+func (p *piece) edged() bool {
+	return p.form == FormTriangleFromPoint || p.form == FormTriangleFromSide
+}
+
+// parts are the rows that change the count: those that follow a rule, if there are any, and what comes before and after them.
+func (o Shape) parts() (before, ruled, after []Row) {
+	if !o.of.cornered() && !o.of.edged() {
+		return o.Rows, nil, nil
+	}
+	narrowest := pointStitches
+	if o.of.edged() && o.of.inwards { // both edge stitches, and between them what two decreases leave
+		narrowest += 2
+	}
+	follows := func(r Row) bool {
+		few, many := r.Instruction.StartStitches, r.Instruction.EndStitches
+		if o.of.inwards {
+			few, many = many, few
+		}
+		return many-few == o.of.step && few >= narrowest
+	}
+	from := slices.IndexFunc(o.Rows, follows)
+	if from < 0 {
+		return o.Rows, nil, nil
+	}
+	to := from
+	for to < len(o.Rows) && follows(o.Rows[to]) {
+		to++
+	}
+	if to-from < leastRuled {
+		return o.Rows, nil, nil
+	}
+	return o.Rows[:from], o.Rows[from:to], o.Rows[to:]
+}
+
+// byRule tells the rows by their rule, once for each side that has one, and when it is worked, after so many rows.
+func (o Shape) byRule(rows []Row, done int) (d []string) {
+	r, first, name := o.rule(), rows[0], "increase row"
 	if o.of.inwards {
 		name = "decrease row"
 	}
-	d := []string{"Mark the centre stitch, the " + report.Ordinal(o.StartStitches/2+1) + ", and move the mark up with the work."}
-	d = report.AppendEven(d, noun(false), 1, first.RowNumber-1)
+	if o.of.cornered() {
+		d = append(d, "Mark the centre stitch, the "+report.Ordinal(o.StartStitches/2+1)+", and move the mark up with the work.")
+	}
+	d = report.AppendEven(d, noun(false), done+1, first.RowNumber-1)
 	text := "Row " + strconv.Itoa(first.RowNumber) + " (" + first.Side.String() + ", " + name + "): " + r.of(first.Side)
-	again, numbers := "the "+name, make([]int, len(o.Rows))
-	for i, row := range o.Rows {
+	again, numbers := "the "+name, make([]int, len(rows))
+	for i, row := range rows {
 		numbers[i] = row.RowNumber
 	}
-	if other := o.otherSide(); other != stitch.SideUnspecified {
+	if other := otherSide(rows); other != stitch.SideUnspecified {
 		text += "; on " + other.String() + " rows " + r.of(other)
 		again += ", as it is given for the side that faces,"
 	} else {
 		text += " (" + report.CountOf(first.Instruction.EndStitches, "stitches") + ")"
 	}
-	between, end := ", and the rows between even", " ("+report.CountOf(o.EndStitches, "stitches")+")."
-	last := numbers[len(numbers)-1]
+	between, end := ", and the rows between even", " ("+report.CountOf(rows[len(rows)-1].Instruction.EndStitches, "stitches")+")."
 	if runs := schedule.RunsInTurn(numbers); len(runs) <= mostRuns {
-		d = append(d, text+".", "Work "+again+" "+shaping.IntervalWords(runs, noun(false))+between+end)
-	} else {
-		d = append(d, text+".", "Work "+again+" on rows "+grouped(numbers[1:])+" too"+between+end)
+		return append(d, text+".", "Work "+again+" "+shaping.IntervalWords(runs, noun(false))+between+end)
 	}
-	return report.AppendEven(d, noun(false), last+1, o.TotalRows)
+	return append(d, text+".", "Work "+again+" on rows "+grouped(numbers[1:])+" too"+between+end)
 }
 
 // mostRuns is how many runs of intervals are told as such. Own choice.
 const mostRuns = 2
 
 // otherSide is the side that the first row that changes the count does not have, if a later one has.
-func (o Shape) otherSide() stitch.Side {
-	for _, row := range o.Rows {
-		if row.Side != o.Rows[0].Side {
+func otherSide(rows []Row) stitch.Side {
+	for _, row := range rows {
+		if row.Side != rows[0].Side {
 			return row.Side
 		}
 	}

@@ -3,6 +3,7 @@ package flat
 import (
 	"fmt"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -135,10 +136,16 @@ func TestRulesAreTheRows(t *testing.T) {
 					continue
 				}
 				at, lines := fmt.Sprintf("%v by %v, form %d of %v cm", g.Stitches, g.Rows, in.Form, cm), out.Directions()
-				r, _ := out.rule()
+				r := out.rule()
 				all := strings.Join(lines, "\n")
 				told := rowsTold(t, lines)
-				for _, row := range out.Rows {
+				before, ruledRows, after := out.parts()
+				for _, row := range slices.Concat(before, after) {
+					if one := fmt.Sprintf("Row %d (%v): %s (", row.RowNumber, row.Side, row.Instruction.Row.Text()); !strings.Contains(all, one) {
+						t.Fatalf("%s: no %q:\n%s", at, one, all)
+					}
+				}
+				for _, row := range ruledRows {
 					if !strings.Contains(all, r.of(row.Side)) {
 						t.Fatalf("%s: no rule for %v rows:\n%s", at, row.Side, all)
 					}
@@ -156,8 +163,8 @@ func TestRulesAreTheRows(t *testing.T) {
 						t.Fatalf("%s: row %d is not told:\n%s", at, row.RowNumber, all)
 					}
 				}
-				if len(told) != len(out.Rows) || len(lines) > 9 {
-					t.Fatalf("%s: %d rows told of %d:\n%s", at, len(told), len(out.Rows), all)
+				if len(told) != len(ruledRows) || len(lines) > 11 {
+					t.Fatalf("%s: %d rows told of %d:\n%s", at, len(told), len(ruledRows), all)
 				}
 				ruled++
 				if strings.Contains(all, " on rows ") {

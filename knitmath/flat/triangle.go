@@ -1,115 +1,109 @@
 package flat
 
 import (
+	"slices"
+
 	"example.com/knitmath/knitmath/fault"
-	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
-	"example.com/knitmath/knitmath/shaping"
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// leastWide is the least side of a triangle: more than any point.
-const leastWide = 7
+const (
+	// leastWide is the least side of a triangle: more than any point.
+	leastWide = 7
+	// mostWide is how wide MaxChanges rows can make a triangle.
+	mostWide = 5 + 4*MaxChanges
+	// pointStitches are those that a point is cast on with, and those of which the last row makes one. Common practice.
+	pointStitches = 3
+)
 
-// mostWide is how wide MaxChanges rows can make a triangle.
-const mostWide = 5 + 4*MaxChanges
-
-// pointStitches are those of a point: two edges and what lies between them. Decreases beside
-// both edges leave two more, and two increases at each edge need as many.
-func pointStitches(form Form, each int) int {
-	if form == FormTriangleFromSide || each > 1 {
-		return 5
-	}
-	return 3
-}
-
-// triangle is a taper from a point to a side, or back. It is tried on right-side rows, on
-// any row, and with two stitches at each edge, whichever is possible first.
-func triangle(c *fault.Checks, in Input, st, rw gauge.Density) Shape {
-	p := piece{in: in, form: in.Form, st: st, rw: rw, sizeField: "width_cm"}
-	wide := max(p.stitchesOf(*in.WidthCm), leastWide)
-	wide += 1 - wide%2 // both edges gain alike from an odd point
-	rows := p.rowsOf(*in.HeightCm)
-	if rows < 2 || rows > MaxRows || wide > mostWide {
-		c.Infeasible("the triangle would have "+report.CountOf(rows, "rows")+" and "+report.CountOf(wide, "stitches")+
+// settleTriangle settles a triangle from a point to a side, or back: from a stitch in the row at its tip to the whole width in the
+// row at its side,
+//
+//	1 + (width - 1) * (row - 1) / (rows - 1)
+//
+// The rows that change it are right-side rows if that is enough, or else all, or else all with two stitches at each edge.
+func (p *piece) settleTriangle(c *fault.Checks) {
+	p.sizeField, p.inwards = "width_cm", p.form == FormTriangleFromSide
+	wide := max(p.oddNear(*p.in.WidthCm), leastWide)
+	p.rows = p.rowsOf(*p.in.HeightCm)
+	if p.rows < 2 || p.rows > MaxRows || wide > mostWide {
+		c.Infeasible("the triangle would have "+report.CountOf(p.rows, "rows")+" and "+report.CountOf(wide, "stitches")+
 			"; it must have from 2 to 4000 rows and at most 2005 stitches", "width_cm", "height_cm")
-		return Shape{}
+		return
 	}
-	taper, ask, ok := tapered(in, wide, rows)
-	if !ok {
-		c.Infeasible("the sides lie too flat for rows that gain or lose two stitches at each edge", "width_cm", "height_cm")
-		return Shape{}
+	p.grows = float64(wide-1) / float64(p.rows-1)
+	p.base = 1 - p.grows/2
+	for _, way := range [...]struct {
+		step   int
+		anyRow bool
+	}{{2, false}, {2, true}, {4, true}} {
+		p.step, p.anyRow = way.step, way.anyRow
+		p.beginAtPoint(wide)
+		changes := p.climb()
+		if n := len(changes); n > 0 && n <= MaxChanges && changes[n-1].to == wide {
+			return
+		}
 	}
-	p.rows, p.start = rows, min(ask.StartStitches, ask.EndStitches)
-	p.inwards, p.anyRow = in.Form == FormTriangleFromSide, taper.WrongSideRow != nil
-	wide = max(ask.StartStitches, ask.EndStitches)
-	p.grows = float64(wide) / float64(rows)
-	out := Shape{Construction: stitch.Flat, StartStitches: ask.StartStitches, EndStitches: ask.EndStitches, TotalRows: rows,
-		GrowthStitches: p.grows, WantedRimStitches: *in.WidthCm * st.PerCm(), Effort: taper.Effort,
-		GreatestDepartureStitches: 2 * taper.GreatestDepartureStitches,
-		WidthCm:                   st.SizeCm(wide), HeightCm: rw.SizeCm(rows), words: taper.Directions(), of: p}
-	out.Rows = taperRows(taper, ask.StartStitches)
-	if p.anyRow {
-		out.Notices = []report.Notice{p.steep(taper)}
-	}
-	return out
+	c.Infeasible("the sides lie too flat for rows that gain or lose two stitches at each edge", "width_cm", "height_cm")
 }
 
-// steep says that wrong-side rows change the count of a triangle too, and how high it would be without.
-func (p *piece) steep(taper shaping.Taper) report.Notice {
+// oddNear is the odd number of stitches nearest to a width, half-way up: both edges gain alike from an odd point.
+func (p *piece) oddNear(cm float64) int {
+	n := p.stitchesOf(cm)
+	switch {
+	case n%2 != 0:
+		return n
+	case p.st.SizeCm(n) > cm:
+		return n - 1
+	}
+	return n + 1
+}
+
+// beginAtPoint settles the counts from the tip on, until all that is left to the width are whole steps.
+func (p *piece) beginAtPoint(wide int) {
+	p.start, p.opens = pointStitches, nil
+	switch {
+	case p.inwards: // the last rows decrease without edge stitches
+		p.start, p.opens = 1, []int{pointStitches, pointStitches + 2}
+	case p.step > 2: // two increases at each edge need two stitches there, and one between
+		p.opens = []int{pointStitches + 2}
+	}
+	if p.step > 2 && (wide-pointStitches-2)%p.step != 0 {
+		p.opens = append(p.opens, pointStitches+4)
+	}
+}
+
+// steep says that wrong-side rows change the count of a triangle too, and how high it would be without: every second row of
+// those after the cast-on gains two stitches, and the last of a triangle that comes to a point takes the last two.
+func (p *piece) steep() report.Notice {
+	rows := int(measure.RoundHalfUp(p.wants(p.rows))) - pointStitches + 1
+	if p.inwards {
+		rows++
+	}
 	return report.Notice{Reason: ShapedOnBothSides, Field: "height_cm",
 		Description: "the sides lie so flat that wrong-side rows change the count too; from about " +
-			p.in.DisplayUnit.Size(p.rw.SizeCm(2*taper.ShapingRows+1)) + " high right-side rows are enough"}
+			p.in.DisplayUnit.Size(p.rw.SizeCm(rows)) + " high right-side rows are enough"}
 }
 
-// tapered is the taper that is easiest to work of those that come out, and what was asked
-// for it: with two at each edge it changes by four in every row, and its side comes as near
-// to what is wanted.
-func tapered(in Input, wide, rows int) (shaping.Taper, shaping.TaperInput, bool) {
-	one, two := 1, 2
-	for _, each := range []*int{&one, &two} {
-		change, point := 2**each, pointStitches(in.Form, *each)
-		changes := max((wide-point+change/2)/change, 1)
-		if changes > min(MaxChanges, rows) {
-			continue
+// edgeRow is a row of a triangle, which gains or loses as many stitches beside both edge stitches. What is left at
+// the tip has no edge stitches.
+func edgeRow(from, to int, side stitch.Side) []stitch.Step {
+	if from == pointStitches && to == 1 {
+		if side == stitch.WrongSide {
+			return row{stitch.Do(stitch.P3tog, 1)}
 		}
-		ask := shaping.TaperInput{StartStitches: point, EndStitches: point + change*changes, HeightRows: &rows, Gauge: in.Gauge,
-			DisplayUnit: in.DisplayUnit, Edges: shaping.ShapedEdgesBoth, EdgeChangeStitches: each}
-		ask.ToleranceStitches = edgeTolerance(in, *each*changes, rows)
-		if in.Form == FormTriangleFromSide {
-			ask.StartStitches, ask.EndStitches = ask.EndStitches, ask.StartStitches
-		}
-		for _, choice := range []shaping.RowChoice{shaping.RowChoiceRightSide, shaping.RowChoiceAny} {
-			ask.RowChoice = choice
-			if taper, err := shaping.PlanTaper(ask); err == nil {
-				return taper, ask, true
-			}
-		}
+		return row{stitch.Do(stitch.CDD, 1)}
 	}
-	return shaping.Taper{}, shaping.TaperInput{}, false
-}
-
-// edgeTolerance is how far each edge may lie from its straight line, in stitches: along its slope a row is so much of one. Left
-// out it is a stitch, or as of all shapes a fiftieth of the rows.
-func edgeTolerance(in Input, side, rows int) *float64 {
-	stitches := max(1, defaultTolerancePart*float64(side))
-	if in.ToleranceRows != nil {
-		stitches = *in.ToleranceRows * float64(side) / float64(rows)
+	change, plain := (to-from)/2, side.Plain()
+	first, last := stitch.Shaped(side, false, change), stitch.Shaped(side, true, change)
+	if to < from && from == pointStitches+2 {
+		return slices.Concat(first, row{stitch.Do(plain, 1)}, last)
 	}
-	return &stitches
-}
-
-// taperRows are the rows of a taper, each with its own counts.
-func taperRows(taper shaping.Taper, count int) []Row {
-	var rows []Row
-	for _, r := range taper.Rows {
-		in := taper.RightSideRow
-		if r.Side == stitch.WrongSide {
-			in = taper.WrongSideRow
-		}
-		rows = append(rows, Row{RowNumber: r.RowNumber, Side: r.Side,
-			Instruction: stitch.Instruction{Row: in.Row, StartStitches: count, EndStitches: r.EndStitches}})
-		count = r.EndStitches
+	left := 1
+	for _, s := range last {
+		left += s.Count * s.Op.Takes()
 	}
-	return rows
+	return slices.Concat(row{stitch.Do(plain, 1)}, first, row{stitch.ToLast(plain, left)}, last, row{stitch.Do(plain, 1)})
 }

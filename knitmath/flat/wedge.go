@@ -107,11 +107,19 @@ func (p *piece) easiestWedges(least int) (best int, found bool) {
 // tolerance is how many rows a plan that is easier to remember may lie further from the
 // ideal than it must.
 func (p *piece) tolerance() float64 {
-	return fault.Or(p.in.ToleranceRows, max(defaultTolerance, defaultTolerancePart*float64(p.rows)))
+	usual := max(defaultTolerance, defaultTolerancePart*float64(p.rows))
+	if p.edged() {
+		usual = max(defaultTolerance, 2/p.grows)
+	}
+	return fault.Or(p.in.ToleranceRows, usual)
 }
 
-// A row more or less is not seen, and of a large piece a fiftieth of its rows. Own choice.
+// A row more or less is not seen, and of a large piece a fiftieth of its rows; of a triangle, whose edges are straight lines,
+// a stitch at each. Own choice.
 const (
 	defaultTolerance     = 1.0
 	defaultTolerancePart = 0.02
 )
+
+// mostTolerance is how many times its default the tolerance may be where nothing within that is easy to remember. Own choice.
+const mostTolerance = 2

@@ -78,9 +78,6 @@ func (o Shape) Summary() string {
 // rim says how far the last row is from what lies flat, where it is seen.
 func (o Shape) rim() string {
 	p := o.of
-	if p.form == FormTriangleFromPoint || p.form == FormTriangleFromSide {
-		return ""
-	}
 	count := max(o.StartStitches, o.EndStitches)
 	percent := 100 * (float64(count)/p.wants(p.rows) - 1)
 	than := "more"

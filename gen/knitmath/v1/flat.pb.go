@@ -310,8 +310,8 @@ type PlanFlatShapeRequest struct {
 	// divide into the wedges.
 	StartStitches *int32 `protobuf:"varint,14,opt,name=start_stitches,json=startStitches,proto3,oneof" json:"start_stitches,omitempty"`
 	// How much further than it must a plan that is easier to remember may lie from
-	// the ideal, in rows, 0 to 10. Default 1, and of triangles from a point or a side what is a
-	// stitch at each edge, or 2 % of the rows if that is more. Not for strips and doubling.
+	// the ideal, in rows, 0 to 10. Default 1, or 2 % of the rows if that is more; of triangles from a point or
+	// a side 1, or what is a stitch at each edge if that is more, and twice that where nothing nearer is easy. Not for strips and doubling.
 	ToleranceRows *float64 `protobuf:"fixed64,15,opt,name=tolerance_rows,json=toleranceRows,proto3,oneof" json:"tolerance_rows,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,16,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
@@ -494,8 +494,7 @@ type FlatRow struct {
 	RowNumber int32 `protobuf:"varint,1,opt,name=row_number,json=rowNumber,proto3" json:"row_number,omitempty"`
 	// The side that faces in it; absent in the round.
 	Side Side `protobuf:"varint,2,opt,name=side,proto3,enum=knitmath.v1.Side" json:"side,omitempty"`
-	// How many stitches lie flat in it, before rounding; 0 for triangles from a
-	// point or a side.
+	// How many stitches lie flat in it, before rounding.
 	WantedStitches float64 `protobuf:"fixed64,3,opt,name=wanted_stitches,json=wantedStitches,proto3" json:"wanted_stitches,omitempty"`
 	// The stitches after it, less those.
 	DepartureStitches float64 `protobuf:"fixed64,4,opt,name=departure_stitches,json=departureStitches,proto3" json:"departure_stitches,omitempty"`
