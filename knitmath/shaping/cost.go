@@ -22,11 +22,11 @@ func (in EvenSpacingInput) Cost() int {
 	return cost.Sum(80, cost.Product(2, changes), cost.Product(2, shared))
 }
 
-// Cost is the price of a taper: three steps for every shaping row, nearly all of them
+// Cost is the price of a taper: 140 for what compares its schedules, and three steps for every shaping row, nearly all of them
 // for the schedules that are compared.
 func (in TaperInput) Cost() int {
 	rows := gauge.PriceRows(in.Gauge, in.HeightRows, in.HeightCm, stitch.MaxRows)
-	return cost.Sum(20, cost.Product(3, shapingRows(in.StartStitches, in.EndStitches, rows)))
+	return cost.Sum(140, cost.Product(3, shapingRows(in.StartStitches, in.EndStitches, rows)))
 }
 
 // Cost is the price of a taper in several sizes: what compares the forms that all sizes
@@ -39,7 +39,7 @@ func (in GradedTaperInput) Cost() int {
 	for _, s := range in.Sizes[:sizes] {
 		rows := gauge.PriceRows(in.Gauge, s.HeightRows, s.HeightCm, stitch.MaxRows)
 		shaping := shapingRows(s.StartStitches, s.EndStitches, rows)
-		price = cost.Sum(price, 100, shaping/10)
+		price = cost.Sum(price, 200, shaping/10)
 		drawn += shaping
 	}
 	if in.WithOutline {
