@@ -182,6 +182,25 @@ func TestYokesAreReadBack(t *testing.T) {
 	r.done(100)
 }
 
+// Circular yokes whose back is raised in the first round, by wraps and German short rows. Lacks: yarn overs, which the
+// round after them closes in a way that is not followed there, and a raise further up, after which the
+// reader does not know the number of the round.
+func TestRaisedYokesAreReadBack(t *testing.T) {
+	r := readPlans{t: t, shown: map[string]int{}}
+	for _, g := range usualGauges {
+		for chest := 60.0; chest <= 120; chest += 12 {
+			for turn := shortrow.TurnMethodWrapAndTurn; turn <= shortrow.TurnMethodGerman; turn++ {
+				in := yoke.CircularInput{Gauge: &gauge.Gauge{Stitches: g[0], Rows: g[1]}, BodyStitches: int(chest*g[0]/10/4) * 4,
+					BackRaise: &yoke.BackRaise{Place: yoke.RaisePlaceBeforeBands, TurnMethod: turn}}
+				if out, err := yoke.PlanCircularYoke(in); err == nil && out.BackRaise.FirstRoundNumber == 1 {
+					r.read(planName("raised yoke", g, int(chest), int(turn)), out.Directions(), stitch.InTheRound)
+				}
+			}
+		}
+	}
+	r.done(40)
+}
+
 // Raglans: with round necks and low fronts, any round or every second, lines of none to five stitches,
 // a depth by default or so shallow that the round that joins decreases, and the nearest rounds of all.
 func TestRaglansAreReadBack(t *testing.T) {

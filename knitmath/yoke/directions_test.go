@@ -46,14 +46,18 @@ func TestAJoinTellsItsParts(t *testing.T) {
 		{201, nil, "Join body and sleeves in the round: 269 stitches. From the beginning of the round, left and right as worn: " +
 			"back 85, left sleeve 50, front 84, right sleeve 50."},
 		{200, &BackRaise{Place: RaisePlaceBeforeBands}, "Join body and sleeves in the round: 268 stitches. In working order, " +
-			"left and right as worn: back 84, left sleeve 50, front 84, right sleeve 50. Begin the rounds 67 stitches before " +
+			"left and right as worn: back 84, left sleeve 50, front 84, right sleeve 50. Note: the rounds begin 67 stitches before " +
 			"the centre of the back, where the short rows will have their right edge as worn."},
 	} {
 		out, err := PlanCircularYoke(CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: c.body, BackRaise: c.raise})
 		if err != nil {
 			t.Fatal(err)
 		}
-		if got := out.Directions()[1]; got != c.want {
+		got := out.Directions()[1]
+		if c.raise != nil {
+			got += " " + out.Directions()[2]
+		}
+		if got != c.want {
 			t.Errorf("body %d: got %q, want %q", c.body, got, c.want)
 		}
 	}

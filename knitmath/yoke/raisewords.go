@@ -19,22 +19,18 @@ func raiseNotice(raise *BackRaise, plan *BackRaisePlan) []report.Notice {
 // directions writes the raise as a pattern would.
 func (p *BackRaisePlan) directions() []string {
 	first := strconv.Itoa(p.FirstRoundNumber)
-	d := []string{"Round " + first + ", with the back raise: on the first " + strconv.Itoa(p.BackStitches) + " of " +
-		report.CountOf(p.Stitches, "stitches") + " work short rows, the middle of the back rising by " +
-		report.CountOf(p.RiseRows, "rows") + ".", p.technique()}
+	d := []string{"Note: in round " + first + " the back is raised, its middle by " + report.CountOf(p.RiseRows, "rows") +
+		", by short rows on the first " + strconv.Itoa(p.BackStitches) + " of " + report.CountOf(p.Stitches, "stitches") +
+		". The last of them goes on to the end of the round, and the round after it closes the gaps of the wrong side.", p.technique()}
 	last := len(p.Rows) - 1
-	for i, r := range p.Rows[:last] {
+	for _, r := range p.Rows[:last] {
 		side := " (right side): "
-		switch {
-		case i == last-1:
-			side = " (right side, to the end of round " + first + "): "
-		case r.Side == stitch.WrongSide:
+		if r.Side == stitch.WrongSide {
 			side = " (wrong side): "
 		}
 		d = append(d, "Short row "+strconv.Itoa(r.RowNumber)+side+r.Instruction.Row.Text()+".")
 	}
-	return append(d, "Round "+strconv.Itoa(p.FirstRoundNumber+1)+": "+p.Rows[last].Instruction.Row.Text()+
-		", which closes the gaps of the wrong side.")
+	return append(d, "Round "+strconv.Itoa(p.FirstRoundNumber+1)+": "+p.Rows[last].Instruction.Row.Text()+".")
 }
 
 // technique says what the words of the turns mean. A yarn over of the wrong side
