@@ -139,6 +139,7 @@ func TestOrdinaryTapersAreTwoRuns(t *testing.T) {
 				}
 			}
 		}
+		t.Logf("construction %d: of %d tapers %d are easy, %d framed", construction, asked, easy, framed)
 		least := 0.99
 		if construction == stitch.InTheRound {
 			least = 1

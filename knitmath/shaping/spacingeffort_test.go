@@ -69,6 +69,7 @@ func TestOrdinaryRowsAreEasy(t *testing.T) {
 				}
 			}
 		}
+		t.Logf("construction %d: %d of %d rows are easy", construction, easy, asked)
 		if easy*100 < asked*96 {
 			t.Errorf("construction %d: %d of %d rows are easy", construction, easy, asked)
 		}
