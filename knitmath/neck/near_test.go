@@ -26,6 +26,31 @@ func sound(r *rand.Rand) Input {
 	return in
 }
 
+// moved is the question with one measure far from where it was.
+func moved(r *rand.Rand, in Input) Input {
+	switch r.IntN(7) {
+	case 0:
+		in.FrontDepthRows = new(r.IntN(12))
+	case 1:
+		in.ShoulderSlopeRows = new(10 + r.IntN(80))
+	case 2:
+		in.BackDepthRows = new(r.IntN(3))
+	case 3:
+		in.FrontCentreStitches = new(r.IntN(60))
+	case 4:
+		in.BackCentreStitches = new(r.IntN(60))
+	case 5:
+		in.FrontWidthStitches = new(*in.WidthStitches - 30 + r.IntN(40))
+	default:
+		if in.NeckStitches != nil {
+			in.NeckStitches = new(*in.NeckStitches + 1 + r.IntN(90))
+		} else {
+			in.ShoulderStitches = new(*in.ShoulderStitches + r.IntN(40))
+		}
+	}
+	return in
+}
+
 // Of what is planned one measure is moved so far that it is not: what the refusal offers is then
 // planned, the whole of it.
 func TestAdviceOnOneMeasureIsPlanned(t *testing.T) {
@@ -37,26 +62,7 @@ func TestAdviceOnOneMeasureIsPlanned(t *testing.T) {
 		if _, err := PlanNeckline(in); err != nil {
 			continue
 		}
-		switch r.IntN(7) {
-		case 0:
-			in.FrontDepthRows = new(r.IntN(12))
-		case 1:
-			in.ShoulderSlopeRows = new(10 + r.IntN(80))
-		case 2:
-			in.BackDepthRows = new(r.IntN(3))
-		case 3:
-			in.FrontCentreStitches = new(r.IntN(60))
-		case 4:
-			in.BackCentreStitches = new(r.IntN(60))
-		case 5:
-			in.FrontWidthStitches = new(*in.WidthStitches - 30 + r.IntN(40))
-		default:
-			if in.NeckStitches != nil {
-				in.NeckStitches = new(*in.NeckStitches + 1 + r.IntN(90))
-			} else {
-				in.ShoulderStitches = new(*in.ShoulderStitches + r.IntN(40))
-			}
-		}
+		in = moved(r, in)
 		_, err := PlanNeckline(in)
 		if err == nil || strings.Contains(firstViolation(err).Detail, "left out") {
 			continue
