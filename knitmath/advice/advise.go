@@ -29,8 +29,9 @@ const (
 
 	fewTries  = 16
 	dearPrice = 2000
-	// cmStep is how finely a length is offered; where it is no larger than two of them, to a fifth of that.
-	cmStep = 0.5
+	// A length is offered in so many parts of a centimetre, or finely where it is no larger than 1 cm.
+	cmParts     = 2
+	cmFineParts = 10
 )
 
 // Add adds to each refusal of a field that has a knob what would do there: the nearest values below and
@@ -120,15 +121,15 @@ func (k Knob) without(does func() bool) bool {
 	return does()
 }
 
-// step is how far apart the values lie that are tried.
-func (k Knob) step() float64 {
+// parts are how many values that are tried lie in a stitch or a centimetre.
+func (k Knob) parts() float64 {
 	switch {
 	case k.Count != nil:
 		return 1
-	case **k.Cm > 2*cmStep:
-		return cmStep
+	case **k.Cm > 1:
+		return cmParts
 	}
-	return cmStep / 5
+	return cmFineParts
 }
 
 // turn sets the field.
@@ -143,7 +144,7 @@ func (k Knob) turn(to float64) {
 
 // near are the nearest values below and above that do, if there are any; the field stays as it is.
 func (k Knob) near(tries int, does func() bool) (found []float64) {
-	asked, step := 0.0, k.step()
+	asked, parts := 0.0, k.parts()
 	if k.Count != nil {
 		was := *k.Count
 		defer func() { *k.Count = was }()
@@ -151,7 +152,7 @@ func (k Knob) near(tries int, does func() bool) (found []float64) {
 	} else {
 		was := *k.Cm
 		defer func() { *k.Cm = was }()
-		asked = *was / step
+		asked = *was * parts
 	}
 	below := int(asked) // no field with a knob is below 0
 	above := below
@@ -159,21 +160,21 @@ func (k Knob) near(tries int, does func() bool) (found []float64) {
 		above++
 	}
 	try := func(place int) bool {
-		k.turn(float64(place) * step)
+		k.turn(float64(place) / parts) // the number that is printed, to its last bit
 		return does()
 	}
 	for _, way := range [2]struct{ start, side int }{{above, -1}, {below, 1}} {
-		if place, ok := k.along(way.start, way.side, step, tries, try); ok {
-			found = append(found, float64(place)*step)
+		if place, ok := k.along(way.start, way.side, parts, tries, try); ok {
+			found = append(found, float64(place)/parts)
 		}
 	}
 	return found
 }
 
 // along goes from a place to one side until one does, and back to the nearest that does.
-func (k Knob) along(start, side int, step float64, tries int, try func(place int) bool) (int, bool) {
-	last, least, most := start, int(k.Least/step), int(k.Most/step)
-	if float64(least)*step < k.Least {
+func (k Knob) along(start, side int, parts float64, tries int, try func(place int) bool) (int, bool) {
+	last, least, most := start, int(k.Least*parts), int(k.Most*parts)
+	if float64(least)/parts < k.Least {
 		least++
 	}
 	for far, tried := 1, 1; tried <= tries; tried++ {

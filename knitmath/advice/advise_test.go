@@ -3,6 +3,8 @@ package advice
 import (
 	"errors"
 	"fmt"
+	"strconv"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/fault"
@@ -182,6 +184,26 @@ func TestAddLeavesOthersAlone(t *testing.T) {
 			Knob{Field: "other", Count: new(*int), Least: 1, Most: 9})
 		if fmt.Sprint(err) != was {
 			t.Errorf("%s: %v, was %s", name, err, was)
+		}
+	}
+}
+
+// What is offered is asked as it is printed, to the last bit, and is never what was refused.
+func TestOffersAreAskedAsPrinted(t *testing.T) {
+	for tenths := 1; tenths <= 10; tenths++ {
+		refused := float64(tenths) / 10
+		cm := &refused
+		ask := func() error {
+			if *cm > refused+0.05 && float64(int(*cm*10+0.5))/10 == *cm {
+				return nil
+			}
+			return &fault.InputError{Violations: []fault.Violation{{Field: "height_cm", Reason: fault.ReasonInfeasible}}}
+		}
+		err := Add(ask(), func() int { return 1 }, ask, func(cm float64) string { return strconv.FormatFloat(cm, 'f', 1, 64) + " cm" },
+			Knob{Field: "height_cm", Cm: &cm, Least: 0.1, Most: 100})
+		want := strconv.FormatFloat(refused+0.1, 'f', 1, 64) + " cm would do"
+		if !strings.Contains(err.Error(), "; "+want) {
+			t.Errorf("%v cm: %v, want %s", refused, err, want)
 		}
 	}
 }
