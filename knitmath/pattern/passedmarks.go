@@ -9,7 +9,8 @@ func (w *walker) after(before hand, turned bool) marks {
 	if w.marks.lost {
 		return marks{lost: true}
 	}
-	next := append(w.passedMarks(before, turned), w.keptMarks(before, turned)...)
+	var room [2 * maxMarks]int64 // no list made anew for each of the thousands of rows that a trial works
+	next := w.keptMarks(w.passedMarks(room[:0], before, turned), before, turned)
 	slices.Sort(next)
 	out := marks{lost: w.out.lost}
 	total := w.new + before.behind + w.left - w.pos
@@ -22,9 +23,8 @@ func (w *walker) after(before hand, turned bool) marks {
 	return out
 }
 
-// passedMarks is where the markers are for the next row that this one has placed or passed.
-func (w *walker) passedMarks(before hand, turned bool) []int64 {
-	var next []int64
+// passedMarks adds where the markers are for the next row that this one has placed or passed.
+func (w *walker) passedMarks(next []int64, before hand, turned bool) []int64 {
 	turnsBack := turned || !w.round
 	beyond := int64(0) // made after the marker of the beginning of the round: the first of the next
 	if w.began >= 0 && !turnsBack {
@@ -40,10 +40,9 @@ func (w *walker) passedMarks(before hand, turned bool) []int64 {
 	return next
 }
 
-// keptMarks is where the markers are for the next row that this one has not come to: those that an
+// keptMarks adds where the markers are for the next row that this one has not come to: those that an
 // earlier turn left behind, and those beyond its own.
-func (w *walker) keptMarks(before hand, turned bool) []int64 {
-	var next []int64
+func (w *walker) keptMarks(next []int64, before hand, turned bool) []int64 {
 	turnsBack := turned || !w.round
 	for k, p := range w.marks.at[:w.marks.count] {
 		switch {
