@@ -7,8 +7,16 @@ import "example.com/knitmath/knitmath/stitch"
 // then not counted among those that are worked after it, as older patterns do.
 func (r *runner) leftByBindingOff(i int, o outcome, claimed bool) bool {
 	l := &r.piece.Lines[i]
-	if o.reason != ReasonUnworked || o.unworked != 1 || len(l.Steps) < 2 || l.Steps[0].Operation != stitch.BindOff {
+	if o.reason != ReasonUnworked || o.unworked != 1 || len(l.Steps) == 0 || l.Steps[0].Operation != stitch.BindOff {
 		return false
+	}
+	if len(l.Steps) == 1 { // of 12 stitches 11 are bound off: the last one is on the right needle
+		r.begin(r.now.total() + o.leaves - o.takes)
+		r.finish(i, outcome{})
+		if claimed {
+			r.compare(l, r.now)
+		}
+		return true
 	}
 	left := r.now.total() + o.leaves - o.takes
 	n, ok := r.claim(l)

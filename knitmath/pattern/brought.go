@@ -76,13 +76,12 @@ func (p *parser) acrossPart(i int) int {
 // brought reads where stitches come from that are worked across: "25 sts from holder" are
 // brought to the needle; those "of pocket lining" may be, if they are not there.
 func (p *parser) brought(s *Step, from int) {
+	named := p.partCounted()
 	if p.onWhichNeedle() {
 		return
 	}
+	s.brought = s.brought || named // on the needle, or on another
 	held := p.anyOf(from, p.next, "held", "reserved")
-	if part := &p.tokens[max(p.next-2, 0)]; p.tokens[max(p.next-1, 0)].stitches() && part.kind == tokenWord && draft.Part(part.text) {
-		s.brought = true // "32 instep sts": on the needle, or on another
-	}
 	if !p.peek().is("from", "of", "on") && !held {
 		return
 	}
@@ -97,14 +96,19 @@ func (p *parser) brought(s *Step, from int) {
 	}
 }
 
+// partCounted reports whether "instep sts" has just been read.
+func (p *parser) partCounted() bool {
+	part := &p.tokens[max(p.next-2, 0)]
+	return p.tokens[max(p.next-1, 0)].stitches() && part.kind == tokenWord && draft.Part(part.text)
+}
+
 // onWhichNeedle passes over the needle on which stitches are, and reports whether it is one of those in work: those
 // "on one needle" may have rested.
 func (p *parser) onWhichNeedle() bool {
 	if !p.peek().is("on") || p.anyOf(p.next, p.next+5, "holder", "hold") {
 		return false
 	}
-	if p.ahead(1).is("one", "a", "their") && p.ahead(2).is("needle", "needles") {
-		p.next += 3
+	if p.acceptAny(ontoOne) {
 		return false
 	}
 	if !p.ahead(1).is("needle", "needles", "left", "the") {

@@ -49,17 +49,55 @@ func (p *parser) fromChart() bool {
 		p.next = save
 		return false
 	}
+	spanned := p.spanned != "" && p.last1().is(p.spanned)
 	if p.peek().is("patt", "pattern") {
 		p.next++
 	}
+	if !p.acceptAll("from", "left", "to", "right") {
+		p.acceptAll("from", "right", "to", "left")
+	}
 	if p.peek().is("over", "across", "on") && p.numberOfStsAt(p.next+1) {
 		p.next++
+	} else if spanned && p.peek().is("to") && p.ahead(1).is("last") {
+		// on those of which the row before said how many they are
 	} else if end, _ := p.sizedEnd(p.next); end == 0 {
 		p.ask(ReasonUnread, at.to(p.last()), "the chart is not in the text: does it keep the count of stitches?")
 		return true
 	}
 	p.reading(at.to(p.last()), "the chart is not in the text: read as if it kept the count of stitches")
 	return true
+}
+
+// chartSpan reads "beg with st 1 (5) of Chart D work to st 57 (69)": so many stitches of a chart.
+func (p *parser) chartSpan() (Step, bool) {
+	i := p.next
+	if !p.tokens[i].is("beg", "beginning", "starting", "start", "begin") || !p.tokens[i+1].is("with", "at") ||
+		!p.tokens[i+2].is("st", "stitch") {
+		return Step{}, false
+	}
+	save, found, from := p.next, p.found.mark(), p.peek().span
+	p.next += 3
+	first := p.number()
+	ok := first != nil && p.accept("of", "on") && p.chartAhead()
+	name := p.last1().text
+	p.accept(",", "and")
+	ok = ok && p.acceptAll("work", "to") && p.accept("st", "stitch")
+	var last []int
+	if ok {
+		last = p.number()
+	}
+	if last == nil {
+		p.next = save
+		p.found.rewind(found)
+		return Step{}, false
+	}
+	span := make([]int, p.sizes)
+	for size := range span {
+		span[size] = at(without(last), size) - at(without(first), size) + 1
+	}
+	p.spanned = name
+	p.reading(from.to(p.last()), "the chart is not in the text: read as if it kept the count of stitches")
+	return Step{Name: "work", takes: 1, leaves: 1, Times: tidy(span), at: from.to(p.last())}, true
 }
 
 // edgeNext reports whether a number of stitches and a place, "37 sts across back", stands at

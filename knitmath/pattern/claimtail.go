@@ -60,9 +60,14 @@ func (p *parser) claimTail(tail *claimTail, closer string) {
 func (p *parser) claimNumber(tail *claimTail, closer string) bool {
 	words := p.claimWords(p.next)
 	beside := closer != "" && p.tokens[p.next-1].is(":", ";", ",")
-	if beside && tail.parts == nil && tail.sign == 0 && p.claimedParts(tail, closer) {
+	if beside && (tail.parts == nil && tail.sign == 0 && p.claimedParts(tail, closer) || p.totalByComma(tail)) {
 		return true
 	}
+	return p.claimNumberAlone(tail, closer, words, beside)
+}
+
+// claimNumberAlone reads a number that is none of several.
+func (p *parser) claimNumberAlone(tail *claimTail, closer string, words, beside bool) bool {
 	from := p.peek().span
 	switch {
 	case !words && beside:
@@ -80,6 +85,43 @@ func (p *parser) claimNumber(tail *claimTail, closer string) bool {
 	}
 	p.next++
 	return true
+}
+
+// totalByComma reads the count after a change.
+func (p *parser) totalByComma(tail *claimTail) bool {
+	if tail.sign == 0 || tail.total != nil {
+		return false
+	}
+	tail.total = p.sizesByComma()
+	return tail.total != nil
+}
+
+// sizesByComma reads "94, 102 sts", a number for each size, after the change of "(1 st dec; 94, 102 sts)"; nil, and
+// nothing taken, if that is not what comes next.
+func (p *parser) sizesByComma() []int {
+	if p.sizes < 2 {
+		return nil
+	}
+	var numbers []int
+	i := p.next
+	for ; len(numbers) < p.sizes; i++ {
+		n := -1
+		if t := &p.tokens[i]; t.kind == tokenNumber && t.number <= MaxNumber {
+			n = int(t.number)
+		} else if !t.is("-") {
+			return nil
+		}
+		if numbers = append(numbers, n); len(numbers) < p.sizes {
+			if i++; !p.tokens[i].is(",") {
+				return nil
+			}
+		}
+	}
+	if !p.tokens[i].stitches() {
+		return nil
+	}
+	p.next = i + 1
+	return numbers
 }
 
 // numberBeside reads a number without "sts" in the brackets of a claim: of a change, "(60 sts, 2

@@ -156,7 +156,7 @@ var standing = map[string]int{
 	"abbreviations":   96,
 	"brioche_mosaic":  94,
 	"cables":          100,
-	"charts":          88,
+	"charts":          94,
 	"false_alarm":     100,
 	"front_matter":    92,
 	"holders":         94,
@@ -176,7 +176,7 @@ const silentlyWrong = 0
 // falseAlarms is how many pieces are called mistaken that the corpus does not call so. Four
 // of them cannot be right as they stand (numbers for too few sizes, a bracket that is not
 // closed, "rep from *" without a star): the corpus would ask about those.
-const falseAlarms = 6
+const falseAlarms = 5
 
 // TestCorpus asks every piece, prints the table, and fails below what stands.
 func TestCorpus(t *testing.T) {

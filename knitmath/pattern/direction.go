@@ -322,10 +322,10 @@ func (p *parser) joining(line *Line) bool {
 	return true
 }
 
-// joinsPieces reads "join body and sleeves in the round: 112 stitches": with them a piece begins.
+// joinsPieces reads "join body and sleeves in the round: 112 stitches", "join body and sleeves: 112 stitches": with
+// them a piece begins.
 func (p *parser) joinsPieces(line *Line, end int) bool {
-	if p.trying || !p.peek().is("the", "body", "back", "sleeves", "front", "fronts") || !p.anyOf(p.next, end, "sleeves") ||
-		!p.anyOf(p.next, end, "round", "rnd") {
+	if p.trying || !p.peek().is("the", "body", "back", "sleeves", "front", "fronts") || !p.anyOf(p.next, end, "sleeves") {
 		return false
 	}
 	i := p.next

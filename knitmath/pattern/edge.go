@@ -43,9 +43,7 @@ func (r *runner) castOn(i int) {
 
 // joinPieces begins a piece in the round with so many stitches, which are those of others.
 func (r *runner) joinPieces(i int, n int64) {
-	if r.known {
-		r.sayTaken(&r.piece.Lines[i])
-	}
+	r.joinedOf(&r.piece.Lines[i], n)
 	r.beginPiece(i, n)
 	r.round, r.side, r.unjoined = true, stitch.RightSide, false
 	r.record(i)

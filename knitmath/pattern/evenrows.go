@@ -130,7 +130,7 @@ func (r *runner) only(l *Line, n int64) {
 // just been put aside with those that are left.
 func (r *runner) comparedThese(l *Line, n int64) {
 	worked, behind := r.now.left, r.now.behind
-	if !l.info.these || n == worked || n == behind || !r.wanted(ReasonClaim, l.info.at) {
+	if !l.info.these || n == worked || n == behind || n == r.turnGap || !r.wanted(ReasonClaim, l.info.at) {
 		return
 	}
 	if behind == 0 && r.justAside() && !slices.Contains(r.held, n) && !slices.Contains(r.inRows, n) {

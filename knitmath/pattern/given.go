@@ -69,9 +69,6 @@ func (g *givenRows) vetRow(at string, r Row) {
 	g.vetNumbers(at, "claimed_change_stitches", r.ClaimedChangeStitches, -MaxNumber)
 	switch {
 	case len(r.ClaimedChangeStitches) == 0:
-	case len(r.ClaimedStitches) > 0:
-		g.Add(fault.Join(at, "claimed_change_stitches"), fault.ReasonContradictory,
-			"a row claims a count or a change; give one of claimed_stitches and claimed_change_stitches")
 	case slices.Min(r.ClaimedChangeStitches) < 0 && slices.Max(r.ClaimedChangeStitches) > 0:
 		g.Add(fault.Join(at, "claimed_change_stitches"), fault.ReasonContradictory,
 			"the notation has no word for an increase in one size and a decrease in another")

@@ -70,6 +70,14 @@ func (p *parser) restCounted(i int) int {
 	return i + 1
 }
 
+// restLeft is the index after where the other stitches are left, 0 if the words from a verb on do not say so.
+func (p *parser) restLeft(verbAt int, verb *token) int {
+	if !verb.is("leave", "leaving") || !p.anyOf(verbAt, p.next, "other", "rem", "remaining", "instep") {
+		return 0
+	}
+	return p.restsOnNeedles(p.next)
+}
+
 // restsOnNeedles is the index after "on one needle", "unworked on their two needles" beside other stitches that are
 // left at token i: they wait there; 0 if that is not what stands there.
 func (p *parser) restsOnNeedles(i int) int {

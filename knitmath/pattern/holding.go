@@ -18,19 +18,20 @@ func (p *parser) holding(line *Line) bool {
 		return false
 	}
 	end, from, aside := p.whereHeld(held || verb.is("return"))
-	if !aside && verb.is("leave", "leaving") && p.anyOf(verbAt, p.next, "other", "rem", "remaining", "instep") {
-		if rests := p.restsOnNeedles(p.next); rests != 0 {
-			end, aside = rests, true
-		}
-	}
 	if !aside {
-		return false
+		if end = p.restLeft(verbAt, verb); end == 0 {
+			return false
+		}
 	}
 	p.next = end
 	info.worked = p.ofTheWorked(verbAt)
 	info.live = n != nil && p.anyOf(verbAt, end, "live", "exposed", "open") && p.anyOf(verbAt, end, "needle", "needles")
 	info.counts, info.all = n, all
 	info.kind = lineHold
+	if beside := p.besideOthers(p.next, verbAt); beside != nil {
+		info.kind, info.counts, info.whole = lineTake, beside, wholeNone
+		return true
+	}
 	if from && verb.is("return", "replace", "transfer", "move", "place", "slip", "sl", "put") {
 		info.kind = lineTake
 		p.takingMore(info)
@@ -82,6 +83,27 @@ func (p *parser) whereHeld(fromThere bool) (end int, from, aside bool) {
 func (p *parser) clauseStops(i int) bool {
 	t := &p.tokens[i]
 	return t.is(",", ";") || t.is("-", "=", "(", ":") && p.claimAt(i) || t.is("and") && p.nextAt(i+1)
+}
+
+// besideOthers is how many stitches "after the 33 sts" names at the end of words up to a token that put stitches on a
+// needle: they are on one with those then. nil if that is not what is said.
+func (p *parser) besideOthers(end, from int) []int {
+	for i := from; i < end; i++ {
+		if !p.tokens[i].is("after", "beside", "before", "alongside", "behind") && !(p.tokens[i].is("next") && p.tokens[i+1].is("to")) {
+			continue
+		}
+		for i++; p.tokens[i].is("to", "the", "first", "other"); i++ {
+		}
+		if n, _ := p.sizedEnd(i); n == 0 || !p.tokens[n].stitches() || n >= end {
+			return nil
+		}
+		save := p.next
+		p.next = i
+		n := p.number()
+		p.next = save
+		return without(n)
+	}
+	return nil
 }
 
 // takingMore reads ", 34 sts from back holder and 18 sts from right holder": more of them.

@@ -16,6 +16,9 @@ func (p *parser) worded() (s Step, found, ok bool) {
 	if s, found, ok = p.alternating(); found {
 		return s, found, ok
 	}
+	if s, found = p.chartSpan(); found {
+		return s, true, true
+	}
 	if s, found, ok = p.patternRow(); found {
 		return s, found, ok
 	}

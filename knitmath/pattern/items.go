@@ -12,6 +12,7 @@ func (p *parser) items(inner string) ([]Step, bool) {
 	var steps []Step
 	for {
 		p.looked++
+		p.sofar = steps
 		if p.separators(inner) || p.itemsEnd(inner) {
 			return steps, true
 		}

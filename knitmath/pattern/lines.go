@@ -28,7 +28,7 @@ func (p *parser) finish(line *Line, from span) {
 	}
 	p.endsDefinition(line)
 	p.noteBare(line)
-	if line.info.kind == lineCastOn || line.info.kind == linePickUp || line.info.brings && !p.began {
+	if line.info.kind == lineCastOn || line.info.kind == linePickUp || (line.info.brings || line.bringsFirst()) && !p.began {
 		p.began = true
 		line.info.defined = false
 		p.endPattern()

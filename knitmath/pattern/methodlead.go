@@ -62,7 +62,7 @@ func (p *parser) fabricRows(line *Line) bool {
 	if end == 0 {
 		return false
 	}
-	named := p.ribAs(p.next)
+	first, named := p.next, p.ribAs(p.next)
 	p.next = rows
 	n := p.number()
 	if n == nil {
@@ -75,14 +75,14 @@ func (p *parser) fabricRows(line *Line) bool {
 	if rib {
 		p.ribWorked()
 	}
-	line.info.kind, line.info.counts = lineEven, without(n)
+	line.info.kind, line.info.counts, line.info.rib = lineEven, without(n), p.ribIn(first, p.next)
 	return true
 }
 
 // fabricRowsEnd is the index after them at token i, and that of the number; 0 if that is not
 // what stands there.
 func (p *parser) fabricRowsEnd(i int) (end, number int) {
-	if !p.fabricWord(i) && !p.tokens[i].is("reverse", "rev", "stocking", "stockinette") {
+	if !p.fabricWord(i) && !p.tokens[i].is("reverse", "rev", "stocking", "stockinette") && p.ribEnd(i) == 0 {
 		return 0, 0
 	}
 	end = p.fabricEnd(i)

@@ -93,14 +93,27 @@ func (r *runner) hold(l *Line) {
 		return
 	}
 	if n > total {
-		if r.wanted(ReasonMissing, l.info.at) {
-			r.fault(KindMistake, ReasonMissing, l.info.at, int(total-n), stitches(int(n-total))+" missing: "+strconv.Itoa(int(total))+" are there")
-		}
+		r.tooFew(l, n, total)
 		n = total
 	}
 	r.put(n)
 	r.divided = true
-	r.changeBy(-n)
+	if r.changeBy(-n); r.now.total() == 0 && !r.round { // other pieces are taken up now
+		r.forgetSide()
+	}
+}
+
+// tooFew says that so many stitches are not there.
+func (r *runner) tooFew(l *Line, n, total int64) {
+	if r.wanted(ReasonMissing, l.info.at) {
+		r.fault(KindMistake, ReasonMissing, l.info.at, int(total-n), stitches(int(n-total))+" missing: "+strconv.Itoa(int(total))+" are there")
+	}
+}
+
+// forgetSide goes on with a side that nothing is known of.
+func (r *runner) forgetSide() {
+	r.settleSide()
+	r.side, r.sideSaid, r.sides = stitch.SideUnspecified, false, sideClaims{}
 }
 
 // put remembers stitches that are put aside.
@@ -147,6 +160,7 @@ func (r *runner) take(l *Line) {
 		n += r.now.total()
 	}
 	r.begin(n)
+	r.fresh = false // what is picked up or cast on now comes to them
 	if !r.round {
 		r.side = stitch.SideUnspecified
 	}
@@ -232,8 +246,7 @@ func (r *runner) off(l *Line) {
 	r.put(r.aside) // those that "on these only" left out wait for their turn
 	r.aside = 0
 	if !r.round {
-		r.settleSide()
-		r.side, r.sideSaid, r.sides = stitch.SideUnspecified, false, sideClaims{}
+		r.forgetSide()
 	}
 }
 

@@ -89,6 +89,34 @@ func TestBesideWhatIsWorked(t *testing.T) {
 		{"Work short rows thus: Row 1: K30, turn. Row 2: P20, turn. Row 3: K to end.", 40, 40, ""},
 		{"Work short rows as follows: Row 1: K30, turn. Row 2: P20, turn. Row 3: K to end.", 40, 40, ""},
 		{"*Next row: K2tog, k to end.\nNext row: Knit.\nRep from * 3 more times.", 40, 36, ""},
+		// A piece may begin with stitches that are picked up or taken up: its rows are compared.
+		{"Pick up and knit 60 sts along edge. K2tog across. 30 sts.\nKnit 5 rows.\nSLEEVE\nCO 20 sts. Knit 4 rows.", 0, 20, ""},
+		{"Pick up and knit 60 sts along edge. K2tog across. 31 sts.\nKnit 5 rows.\nSLEEVE\nCO 20 sts. Knit 4 rows.", 0, -1, "COUNT_DISAGREES"},
+		{"Thumb: place 15 held sts on needles. Pick up and k 3 sts at base of thumb. 18 sts.", 0, 18, ""},
+		{"Thumb: slip 15 sts from scrap yarn to 3 needles, rejoin yarn, pick up and k 3 sts: 18 sts.", 0, 18, ""},
+		// Pieces that are joined have the stitches that were put aside: 80 and twice 24, or not.
+		{"BODY\nCO 80 sts. Knit 4 rows. Place sts on holder.\nSLEEVES (make 2)\nCO 24 sts. Knit 4 rows. Place sts on holder.\nYOKE\n" +
+			"Join body and sleeves: 128 sts.", 0, 128, ""},
+		{"BODY\nCO 80 sts. Knit 4 rows. Place sts on holder.\nSLEEVES (make 2)\nCO 24 sts. Knit 4 rows. Place sts on holder.\nYOKE\n" +
+			"Join body and sleeves in the round: 130 sts.", 0, -1, "COUNT_DISAGREES"},
+		// The side of a row on other pieces is not that of the last sleeve.
+		{"CO 40 sts. Row 1 (RS): Knit. Work 9 rows in st st. Place sts on holder.\nSLEEVES (make 2)\nCO 30 sts. Row 1 (RS): Knit. Work 8 rows " +
+			"in st st. Place sts on holder.\nYOKE\nSet-up row: K across 30 sleeve sts, 40 back sts and 30 sleeve sts from holders. 100 sts.\n" +
+			"Next row: Purl.\nDec row (RS): K2tog, k to end. 99 sts.", 0, 99, ""},
+		// One stitch is on the right needle when all others are bound off.
+		{"CO 12 sts, knit 24 rows, bind off 11 sts; 1 st remains.", 0, 1, ""},
+		{"CO 13 sts, knit 24 rows, bind off 11 sts; 1 st remains.", 0, -1, "STITCHES_UNWORKED"},
+		// A rib by its stitches.
+		{"Cast on 32 sts. K2, p2 rib 14 rows, inc 1 st at each end of last row.", 0, 34, ""},
+		{"Cast on 32 sts. K1, p1 rib for 14 rows.", 0, 32, ""},
+		{"CO 42 sts and join.\nK2, p2 rib 8 rnds.", 0, -1, "DOES_NOT_COME_OUT"},
+		// Stitches of two pieces on one needle.
+		{"CO 33 sts. Knit 6 rows. Leave sts on spare needle.\nCO 12 sts, knit 2 rows; place these 12 sts on the spare needle after the 33 sts.",
+			0, 45, ""},
+		// A chart of which it is said between which of its stitches it is worked.
+		{"CO 65 sts.\nRow 1 (RS): K4, beg with st 1 of Chart D work to st 57, k4.\nRow 2: P4, work Chart D from left to right to last 4 sts, p4.",
+			0, 65, ""},
+		{"CO 65 sts.\nRow 1 (RS): K4, beg with st 1 of Chart D work to st 56, k4.", 0, -1, "STITCHES_UNWORKED"},
 		// A rib by the name of another part is one of those that are written.
 		{"BACK\nCast on 62 sts.\nRow 1: *K2, p2; rep from * to last 2 sts, k2.\nRow 2: P2, *k2, p2; rep from * to end.\nCast off.\nFRONT\n" +
 			"Cast on 66 sts.\nRib 18 rows as given for Back.", 0, 66, ""},

@@ -15,7 +15,9 @@ func (p *parser) noun(s *Step, numbers []int) ([]int, bool) {
 		p.next = end
 	}
 	p.accept("st", "sts", "stitch", "stitches")
-	p.acceptAny(ontoOne)
+	if !p.partCounted() {
+		p.acceptAny(ontoOne)
+	}
 	if !p.accept("tog", "together") {
 		return numbers, true
 	}

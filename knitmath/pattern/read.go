@@ -142,6 +142,7 @@ type parser struct {
 	lastPassed    int             // the finding of what was passed over last, from 1
 	passedEnd     int32           // where that ends
 	markNames     map[string]bool // letters by which the text tells its markers apart
+	spanned       string          // the chart of which a row said between which of its stitches it is worked
 	order         *ordered        // in which headed sets of rows are worked
 	matched       [2]int          // the sentence that has been looked through for another part
 }

@@ -14,10 +14,10 @@ const seventhDir = "../../testdata/pattern/seventh"
 // none, seventhSilent how many are wrong in silence, seventhFound how many planted mistakes are found
 // in the drafts and seventhUnseen how many are not seen at all. Worse fails.
 const (
-	seventhRight  = 74
-	seventhAlarms = 4
+	seventhRight  = 78
+	seventhAlarms = 0
 	seventhSilent = 0
-	seventhFound  = 25
+	seventhFound  = 26
 	seventhUnseen = 0
 )
 

@@ -173,8 +173,8 @@ func (p *parser) define() {
 	lines := p.piece.Lines
 	first := -1
 	for i := range lines {
-		if lines[i].info.kind == lineRow && lines[i].info.brings {
-			break // it begins with stitches of other pieces
+		if lines[i].bringsFirst() {
+			break
 		}
 		if lines[i].info.kind == lineCastOn && !lines[i].info.adds {
 			first = i
@@ -187,6 +187,18 @@ func (p *parser) define() {
 	for i := 0; i < first; i++ {
 		lines[i].info.defined = true
 	}
+}
+
+// bringsFirst reports whether a piece begins with a line that is no cast-on: with stitches that are picked up, or with
+// those of other pieces.
+func (l *Line) bringsFirst() bool {
+	switch l.info.kind {
+	case lineRow:
+		return l.info.brings
+	case lineTake:
+		return l.info.counts != nil
+	}
+	return l.info.kind == linePickUp
 }
 
 // patternAt is the stitch pattern of the text whose name stands at token i: the

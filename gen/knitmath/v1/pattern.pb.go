@@ -384,7 +384,8 @@ type PatternRow struct {
 	// one number for all sizes or one for each; -1 for a size without.
 	ClaimedStitches []int32 `protobuf:"varint,3,rep,packed,name=claimed_stitches,json=claimedStitches,proto3" json:"claimed_stitches,omitempty"`
 	// The stitches that the pattern says the row adds, or takes away (below 0),
-	// -10,000 to 10,000, all of one sign. Not together with claimed_stitches.
+	// -10,000 to 10,000, all of one sign. Written before the claimed_stitches,
+	// "(2 sts dec; 94 sts)", where there are both.
 	ClaimedChangeStitches []int32 `protobuf:"varint,4,rep,packed,name=claimed_change_stitches,json=claimedChangeStitches,proto3" json:"claimed_change_stitches,omitempty"`
 	// A line that is no row of steps: "Rep Rows 3 and 4 twice more"; at most 200
 	// characters in a question. It must read as a direction. Not together with
@@ -1646,7 +1647,7 @@ const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"\x05steps\x10\x01\"3\n" +
 	"\x05times\n" +
 	"\x12remaining_stitches\n" +
-	"\x16before_marker_stitches\"\xb9\x03\n" +
+	"\x16before_marker_stitches\"\x8c\x03\n" +
 	"\n" +
 	"PatternRow\x12.\n" +
 	"\x05label\x18\x01 \x01(\tB\x18\xe0A\x01\xbaH\x12r\x10\x18\xc8\x01\x92\x02\n" +
@@ -1654,11 +1655,9 @@ const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"\x05steps\x18\x02 \x03(\v2\x18.knitmath.v1.PatternStepB\f\xe0A\x01\xbaH\x06\x92\x01\x03\x10\xb0\tR\x05steps\x12J\n" +
 	"\x10claimed_stitches\x18\x03 \x03(\x05B\x1f\xe0A\x01\xbaH\x19\x92\x01\x16\x10\x14\"\x12\x1a\x10@`\x18\x90N(\xff\xff\xff\xff\xff\xff\xff\xff\xff\x01R\x0fclaimedStitches\x12`\n" +
 	"\x17claimed_change_stitches\x18\x04 \x03(\x05B(\xe0A\x01\xbaH\"\x92\x01\x1f\x10\x14\"\x1b\x1a\x19@\xf8\xff\xff\xff\xff\xff\xff\xff\xff\x01\x18\x90N(\xf0\xb1\xff\xff\xff\xff\xff\xff\xff\x01R\x15claimedChangeStitches\x12G\n" +
-	"\tdirection\x18\x05 \x01(\tB)\xe0A\x01\xbaH#r!\x18\xc8\x01\x92\x02\x1bRep Rows 1 and 2 twice moreR\tdirection:F\xbaHC\"\x14\n" +
+	"\tdirection\x18\x05 \x01(\tB)\xe0A\x01\xbaH#r!\x18\xc8\x01\x92\x02\x1bRep Rows 1 and 2 twice moreR\tdirection:\x19\xbaH\x16\"\x14\n" +
 	"\x05steps\n" +
-	"\tdirection\x10\x01\"+\n" +
-	"\x10claimed_stitches\n" +
-	"\x17claimed_change_stitches\"\xaa\x01\n" +
+	"\tdirection\x10\x01\"\xaa\x01\n" +
 	"\n" +
 	"Correction\x12\x1f\n" +
 	"\vline_number\x18\x01 \x01(\x05R\n" +
