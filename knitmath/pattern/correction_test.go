@@ -16,7 +16,7 @@ const (
 	mistakesMended   = 96
 	mistakesRestored = 92
 	mistakesOnce     = 95 // nothing else is found
-	mistakesFirst    = 85 // the first that is offered gives it back
+	mistakesFirst    = 86 // the first that is offered gives it back
 )
 
 // TestCorrectionsOfPlantedMistakes: what is offered for planted mistakes makes them go,
