@@ -1,6 +1,8 @@
 package outline
 
 import (
+	"slices"
+
 	"example.com/knitmath/knitmath/gauge"
 )
 
@@ -49,8 +51,12 @@ type Outline struct {
 // Framed sets the frame of an outline to the bounds of all its points.
 func (o *Outline) Framed() *Outline {
 	first := true
-	for _, l := range o.Lines {
-		for _, p := range l.Points {
+	for i, l := range o.Lines {
+		for j, p := range l.Points {
+			l.Points[j] = Point{X: p.X + 0, Y: p.Y + 0} // no -0
+		}
+		o.Lines[i].Points = slices.Compact(l.Points) // each point once
+		for _, p := range o.Lines[i].Points {
 			if first {
 				o.X.Least, o.X.Greatest, o.Y.Least, o.Y.Greatest = p.X, p.X, p.Y, p.Y
 				first = false
