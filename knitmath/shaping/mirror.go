@@ -9,22 +9,49 @@ import (
 )
 
 // mirroredPlan is the easiest row that reads the same from both ends of those that lie near enough
-// to equal gaps, least being the departure of the most even row; or of those whose halves are easy
-// one twice as far off, and so on. ok is false where no row reads the same.
+// to equal gaps, least being the departure of the most even row; or of such rows the most even,
+// with a notice. ok is false where no row reads the same.
 func (s spacing) mirroredPlan(least int) (out EvenSpacing, ok bool) {
 	out, ok = s.alike()
 	if !ok {
 		return out, false
 	}
-	for excess := s.excess; excess <= stitch.MaxStitches; excess *= 2 {
-		m := mirror{layoutFinder{spacing: s, allowed: least + int(excess*float64(2*s.k))}, s.round}
-		m.round = false // a round is written as a row from the middle of a gap, too
-		if m.halves(); m.found {
-			out.FirstGapStitches, out.Gaps, out.LastGapStitches = m.best.first, m.best.runs(), m.best.last
-			return s.finished(out, stitch.RowOf(m.steps(m.best)...)), true
-		}
+	out = s.evenlyAlike(out)
+	nearest := s.departureOf(out)
+	easy, found := s.easyAlike(out, max(nearest, least+s.parts(s.excess)))
+	if !found && s.widens && s.k <= mostWidened {
+		easy, found = s.easyAlike(out, max(nearest, least+s.parts(widerGapTolerance)))
 	}
-	return s.finished(out, s.row(out)), true
+	if found && easy.Effort <= fewItems {
+		return easy, true
+	}
+	out = s.finished(out, s.row(out))
+	if found && easy.Effort <= out.Effort {
+		return easy, true
+	}
+	if out.Effort > fewItems {
+		out.Notices = append(out.Notices, manyItemsNotice)
+	}
+	return out, true
+}
+
+// parts are so many stitches in the parts of a departure.
+func (s spacing) parts(stitches float64) int { return int(stitches * float64(2*s.k)) }
+
+// easyAlike is the easiest row that reads the same from both ends of those that depart by no more than
+// so many parts, the row given being one of such.
+func (s spacing) easyAlike(out EvenSpacing, allowed int) (EvenSpacing, bool) {
+	m := mirror{layoutFinder{spacing: s, allowed: allowed}, s.round}
+	m.round = false // a round is written as a row from the middle of a gap, too
+	m.halves()
+	if !m.found && m.k <= mostWidened {
+		m.pairs()
+	}
+	if !m.found {
+		return out, false
+	}
+	out.FirstGapStitches, out.Gaps, out.LastGapStitches = m.best.first, m.best.runs(), m.best.last
+	return s.finished(out, stitch.RowOf(m.steps(m.best)...)), true
 }
 
 // mostAlike is beside how many equal gaps one other is looked at in a repeat: what is rarer is no more
@@ -108,20 +135,29 @@ func (m *mirror) folded(gap int, half []block, middle, rest int) {
 	if !m.mayEnd(gap, rest) || m.edge == 0 && end < m.least() && m.k > 1 {
 		return
 	}
-	l := layout{first: m.edge + end - m.bar, last: m.edge + end}
+	blocks := unfolded(half, middle)
+	if len(half[0].gaps) > 1 {
+		blocks = goingOn(blocks, len(half[0].gaps))
+	}
+	m.try(layout{first: m.edge + end - m.bar, last: m.edge + end, blocks: blocks})
+}
+
+// unfolded are the blocks of a half, the gap in the middle, and the half read from its other end. The last
+// block of the half goes on through the middle where it can.
+func unfolded(half []block, middle int) (blocks []block) {
+	if len(half) > 1 && len(half[1].gaps) > 1 {
+		inner := goingOn(unfolded(half[1:], middle), len(half[1].gaps))
+		return withBack(append([]block{half[0]}, inner...), half[:1])
+	}
 	for _, b := range half {
 		if b.times > 0 {
-			l.blocks = append(l.blocks, b)
+			blocks = append(blocks, b)
 		}
 	}
 	if middle >= 0 {
-		l.blocks = appendBlock(l.blocks, equal(middle, 1))
+		blocks = appendBlock(blocks, equal(middle, 1))
 	}
-	l.blocks = withBack(l.blocks, half)
-	if len(half[0].gaps) > 1 {
-		l.blocks = goingOn(l.blocks, len(half[0].gaps))
-	}
-	m.try(l)
+	return withBack(blocks, half)
 }
 
 // mayEnd reports whether so much for both ends is a gap, or flat one stitch off.
@@ -133,29 +169,6 @@ func (m *mirror) mayEnd(gap, rest int) bool {
 		return rest == gap || rest == gap+1
 	}
 	return rest >= 0 && measure.Abs(rest-gap) <= 1
-}
-
-// alike lays gaps that read the same from both ends: of kfb those of its bars, or where these counts
-// have no such row those of the row as it is written, with a notice.
-func (s *spacing) alike() (out EvenSpacing, ok bool) {
-	s.bar = barOf(s.op)
-	if out, ok = s.gaps(); ok || s.bar == 0 {
-		return out, ok
-	}
-	s.bar = 0
-	out, ok = s.gaps()
-	out.Notices = append(out.Notices, barsUnlike(s.op))
-	return out, ok
-}
-
-// barOf is how many stitches a change stands before what is seen of it: kfb knits a stitch and then
-// makes its bar, so that rows whose bars lie alike from both ends have a stitch fewer before the
-// first kfb than after the last: "kfb, k to last 2 sts, kfb, k1". Common practice.
-func barOf(op stitch.Op) int {
-	if op == stitch.KFB || op == stitch.PFB {
-		return 1
-	}
-	return 0
 }
 
 // withBack adds a half read from its other end.
@@ -200,48 +213,4 @@ func (b block) turned() block {
 	}
 	b.gaps = gaps
 	return b
-}
-
-// mirroredFlat lays the gaps of a flat row so that they read the same from both
-// ends: equal end gaps, and the larger inner gaps at the outside. With an odd
-// number of changes one of them sits in the middle, and the plain stitches must
-// then be even in number; with bars, odd.
-func (s spacing) mirroredFlat(out *EvenSpacing) bool {
-	plain, inner := out.PlainStitches+s.bar, s.k-1
-	end := (plain + s.k) / (2 * s.k) // half a gap, to the nearest stitch
-	end = max(s.bar, min(end, (plain-inner*s.least())/2))
-	if inner == 0 {
-		end = plain / 2
-	}
-	if plain < 2*end || end < s.bar {
-		return false
-	}
-	gaps, ok := spread.Palindrome(inner, plain-2*end)
-	out.Gaps = gaps
-	out.FirstGapStitches, out.LastGapStitches = s.edge+end-s.bar, s.edge+end
-	return ok
-}
-
-// mirroredRound lays the gaps of a round so that they read the same both ways
-// from its beginning, which splits one gap in two equal halves. That gap must
-// therefore be even; with bars, odd.
-func (s spacing) mirroredRound(out *EvenSpacing) bool {
-	small, larger := out.PlainStitches/s.k, out.PlainStitches%s.k
-	lengths := []int{small}
-	if larger > 0 {
-		lengths = append(lengths, small+1)
-	}
-	for _, split := range lengths {
-		if (split+s.bar)%2 != 0 {
-			continue
-		}
-		gaps, ok := spread.Palindrome(s.k-1, out.PlainStitches-split)
-		if ok {
-			out.Gaps = gaps
-			out.LastGapStitches = (split + s.bar) / 2
-			out.FirstGapStitches = split - out.LastGapStitches
-			return true
-		}
-	}
-	return false
 }

@@ -74,7 +74,7 @@ type EvenSpacing struct {
 // mirrored, inner gaps differ by at most one, which no arrangement betters.
 //
 // Mirrored, it is the row of least effort that reads the same from both ends, of those as near as
-// the row of least effort otherwise, or twice as far off, and so on (see mirror). Of kfb and pfb it is
+// the row of least effort otherwise, or of such rows the most even (see mirror). Of kfb and pfb it is
 // the bars that do, where they can (see barOf).
 //
 // Left to itself it takes the row with the fewest items to remember among those in
