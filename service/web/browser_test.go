@@ -196,8 +196,11 @@ func (p *tab) until(condition string) {
 	p.Helper()
 	ctx, cancel := context.WithTimeout(p.ctx, patience)
 	defer cancel()
-	_, err := chromedp.Run(ctx, chromedp.Poll[chromedp.Void](condition,
-		chromedp.WithPollingInterval(50*time.Millisecond), chromedp.WithPollingTimeout(patience)))
+	poll := chromedp.Poll[chromedp.Void](condition, chromedp.WithPollingInterval(50*time.Millisecond), chromedp.WithPollingTimeout(patience))
+	_, err := chromedp.Run(ctx, poll)
+	for err != nil && ctx.Err() == nil && strings.Contains(err.Error(), "Cannot find context") {
+		_, err = chromedp.Run(ctx, poll) // the page before went while it was asked, where the browser is busy
+	}
 	if err != nil {
 		p.Fatalf("%s: %v\nthe page says: %s", condition, err, p.text("document.body.innerText"))
 	}
