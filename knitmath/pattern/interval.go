@@ -156,7 +156,7 @@ func (p *parser) howLong(s *shapings) {
 	if n != nil && s.second != nil {
 		p.accept("each") // of two intervals that alternate
 	}
-	if n != nil && !total && !more && s.named {
+	if n != nil && !total && !more && s.named && s.turns == nil { // what is in brackets was not worked already
 		p.reading(at.to(p.last()), "a number of times is read as so many more than it was worked already")
 	}
 	switch {

@@ -46,6 +46,9 @@ func TestSchedules(t *testing.T) {
 		// 60 - 2 - 2*3 - 2*6; 1 + 3*4 + 2*(2+2+4), right-side rows all.
 		{dec + "Repeat the decrease row every 4th row 3 more times, then [every 2nd row twice, then on the following 4th row] twice: " +
 			"40 stitches.", []int{60}, "[40]", "[29]", ""},
+		// What is in brackets was not worked before: so many times are all of them, "more" or not.
+		{dec + "Repeat the decrease row [every 2nd row twice, then on the following 4th row] 4 times, then every 2nd row 5 times: " +
+			"30 stitches.", []int{66}, "[30]", "[43]", ""},
 		{dec + "Repeat the decrease row [on the next row, then every 3rd row twice] once more: 12 stitches.", []int{20}, "[12]", "[8]",
 			"1:15 SIDE_DISAGREES"},
 		{dec + "Repeat the decrease row [every 2nd row twice, then on the following 4th row] 4 more times: 41 stitches.", []int{66}, "[40]",

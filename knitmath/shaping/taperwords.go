@@ -104,10 +104,12 @@ func runWords(intervals schedule.Schedule, noun string, more bool) string {
 
 // everyWords is "every 6th row 8 times", or "every 6th and 8th row alternately 4 times
 // each" of a pair, or "[every row twice, then on the following 2nd row] 12 times" of more in turn. The first run is so many
-// times more than the row was worked already.
+// times more than the row was worked already; what is in brackets was not worked before, and is never "more".
 func everyWords(r schedule.Run, noun string, more bool) string {
 	often := report.Times(r.Times)
 	switch {
+	case r.Times > 1 && len(r.EveryRows) > 2:
+		return "[" + runWords(schedule.Of(r.EveryRows), noun, false) + "] " + often
 	case r.Times == 1 && len(r.EveryRows) == 1 && r.EveryRows[0] == 1:
 		return "on the next " + noun
 	case r.Times == 1 && len(r.EveryRows) > 1: // nothing comes again
@@ -119,10 +121,7 @@ func everyWords(r schedule.Run, noun string, more bool) string {
 	case more:
 		often += " more"
 	}
-	switch {
-	case len(r.EveryRows) > 2: // what is in brackets begins anew, with nothing worked already
-		return "[" + runWords(schedule.Of(r.EveryRows), noun, false) + "] " + often
-	case len(r.EveryRows) == 2:
+	if len(r.EveryRows) == 2 {
 		return everyOfTwo(report.Ordinal(r.EveryRows[0]), report.Ordinal(r.EveryRows[1]), noun) + " alternately " + often + " each"
 	}
 	return every(report.Ordinal(r.EveryRows[0]), noun) + " " + often

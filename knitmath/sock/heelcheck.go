@@ -152,8 +152,16 @@ func (h *heel) vetCentre(c *fault.Checks, in HeelInput, t turn) {
 		c.Infeasible("a heel of "+report.CountOf(h.stitches, "stitches")+" is too narrow for this turn, which takes "+
 			strconv.Itoa(least+t.beside), h.sizedBy(in))
 	case h.centre < least || h.centre > most:
-		c.Infeasible(fmt.Sprintf("the centre of %s can have %d to %d", report.CountOf(h.stitches, "stitches"), least, most), "centre_stitches")
+		c.Infeasible(fmt.Sprintf("the centre of %s can %s", report.CountOf(h.stitches, "stitches"), fromTo(least, most)), "centre_stitches")
 	case (h.centre-h.stitches)%2 != 0:
 		c.Infeasible(fmt.Sprintf("leaves an odd number of the %d stitches beside it", h.stitches), "centre_stitches")
 	}
+}
+
+// fromTo says how many stitches there can be: "have 2 to 26", or "only have 2" where nothing else would do.
+func fromTo(least, most int) string {
+	if least == most {
+		return fmt.Sprintf("only have %d", least)
+	}
+	return fmt.Sprintf("have %d to %d", least, most)
 }

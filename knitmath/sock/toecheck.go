@@ -102,7 +102,7 @@ func (t toe) fields(in ToeInput) []string {
 func vetToeCentre(c *fault.Checks, sole, centre int) bool {
 	switch {
 	case centre > sole-2:
-		c.Infeasible(fmt.Sprintf("the centre of %d stitches can have %d to %d", sole, 2-sole%2, sole-2), "centre_stitches")
+		c.Infeasible(fmt.Sprintf("the centre of %d stitches can %s", sole, fromTo(2-sole%2, sole-2)), "centre_stitches")
 	case (sole-centre)%2 != 0:
 		c.Infeasible(fmt.Sprintf("leaves an odd number of the %d stitches beside it", sole), "centre_stitches")
 	default:
