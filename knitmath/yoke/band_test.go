@@ -48,6 +48,7 @@ func TestYokeBandsByHand(t *testing.T) {
 		"Place 16 stitches on hold at each underarm: of the body at both sides, and of each sleeve.",
 		"Join body and sleeves in the round: 268 stitches. From the beginning of the round, left and right as worn: " +
 			"back 84, left sleeve 50, front 84, right sleeve 50.",
+		"Note: the rounds begin with the first stitch of the back, at a marker.",
 		"Round 1: work even.",
 		"Round 2: [[k15, k2tog] 3 times, k14, k2tog] 4 times (252 stitches).", // 236 plain: 16 * 14 + 12
 		"Rounds 3-17: band 1 on 252 stitches, 42 repeats of 6.",

@@ -1,11 +1,14 @@
 package yoke
 
 import (
+	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/shortrow"
 )
 
@@ -34,7 +37,7 @@ func TestARaiseExplainsItsTurns(t *testing.T) {
 
 // The parts of the round are told in order, and where it begins. 200 less 2 * 16
 // of the underarms are 84 of back and front each, and 66 less 16 are 50; of 201
-// the back has the stitch more. A raise has rounds that begin elsewhere.
+// the back has the stitch more. A raise has rounds that begin elsewhere: half of 134 are 67, of which 42 are half the back.
 func TestAJoinTellsItsParts(t *testing.T) {
 	for _, c := range []struct {
 		body  int
@@ -42,23 +45,66 @@ func TestAJoinTellsItsParts(t *testing.T) {
 		want  string
 	}{
 		{200, nil, "Join body and sleeves in the round: 268 stitches. From the beginning of the round, left and right as worn: " +
-			"back 84, left sleeve 50, front 84, right sleeve 50."},
+			"back 84, left sleeve 50, front 84, right sleeve 50. Note: the rounds begin with the first stitch of the back, at a marker."},
 		{201, nil, "Join body and sleeves in the round: 269 stitches. From the beginning of the round, left and right as worn: " +
-			"back 85, left sleeve 50, front 84, right sleeve 50."},
-		{200, &BackRaise{Place: RaisePlaceBeforeBands}, "Join body and sleeves in the round: 268 stitches. In working order, " +
-			"left and right as worn: back 84, left sleeve 50, front 84, right sleeve 50. Note: the rounds begin 67 stitches before " +
-			"the centre of the back, where the short rows will have their right edge as worn."},
+			"back 85, left sleeve 50, front 84, right sleeve 50. Note: the rounds begin with the first stitch of the back, at a marker."},
+		{200, &BackRaise{Place: RaisePlaceBeforeBands}, "Join body and sleeves in the round: 268 stitches. " +
+			"From the beginning of the round, left and right as worn: right sleeve 25, back 84, left sleeve 50, front 84, right sleeve 25. " +
+			"Note: the rounds begin with the last 25 stitches of the right sleeve, at a marker, " +
+			"where the short rows will have their right edge as worn."},
 	} {
 		out, err := PlanCircularYoke(CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: c.body, BackRaise: c.raise})
 		if err != nil {
 			t.Fatal(err)
 		}
-		got := out.Directions()[1]
-		if c.raise != nil {
-			got += " " + out.Directions()[2]
-		}
-		if got != c.want {
+		if got := strings.Join(out.Directions()[1:3], " "); got != c.want {
 			t.Errorf("body %d: got %q, want %q", c.body, got, c.want)
 		}
+	}
+}
+
+// Wherever a raise lets the rounds begin: the parts make up the join, and from the beginning to the
+// middle of the back there are as many stitches as the plan has, to half of one.
+func TestTheRoundsBeginWhereTheRaiseDoes(t *testing.T) {
+	part := regexp.MustCompile(`(back|left sleeve|front|right sleeve) (\d+)`)
+	seen := map[string]int{}
+	for body := 96; body <= 240; body += knittest.Sweep(3, 17) {
+		for share := 1; share <= 26; share++ {
+			raise := &BackRaise{Place: RaisePlaceBeforeBands, BackStitches: new(body * share / 21), RiseRows: new(2)}
+			if share <= 8 {
+				raise.Place = RaisePlaceAfterBands
+			}
+			out, err := PlanCircularYoke(CircularInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: body, BackRaise: raise})
+			if err != nil {
+				continue
+			}
+			d := out.Directions()
+			parts := part.FindAllStringSubmatch(d[1], -1)
+			all, toCentre := 0, -1 // toCentre in half stitches
+			for i, p := range parts {
+				n, _ := strconv.Atoi(p[2])
+				back := out.BodyStitches - 2*out.UnderarmStitches
+				back -= back / 2
+				if p[1] == "back" && toCentre < 0 && (i > 0 || 2*n >= back) {
+					toCentre = 2*(all+n) - back
+				}
+				all += n
+			}
+			if off := toCentre - 2*out.BackRaise.BeginBeforeCentreStitches; all != out.JoinStitches || off < -1 || off > 1 {
+				t.Errorf("body %d, share %d: %d half stitches off, %d stitches of %d: %s", body, share, off, all, out.JoinStitches, d[1])
+			}
+			first := "the last " + parts[0][2] + " stitches of the " + parts[0][1] + ", at"
+			if len(parts) == 4 {
+				first = "the first stitch of the " + parts[0][1] + ", at"
+			}
+			if parts[0][2] != "1" && !strings.Contains(d[2], first) {
+				t.Errorf("%q after %q", d[2], d[1])
+			}
+			seen[parts[0][1]]++
+		}
+	}
+	t.Log(seen)
+	if seen["back"] < 10 || seen["right sleeve"] < 10 || seen["front"] < 5 {
+		t.Error(seen)
 	}
 }

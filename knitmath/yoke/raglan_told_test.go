@@ -2,6 +2,7 @@ package yoke
 
 import (
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -15,6 +16,7 @@ var (
 	everyPart  = regexp.MustCompile(`^every (?:(\d+)\w\w )?round (once|twice|\d+ times) more$`)
 	repeatLine = regexp.MustCompile(`^Repeat rounds (\d+)-(\d+) (once|twice|\d+ times) more` +
 		`(?:, then rounds (\d+)-(\d+) once)?: (\d+) stitch(?:es)?\.$`)
+	asLine = regexp.MustCompile(`^Rounds (\d+)-(\d+): as rounds (\d+)-(\d+): (\d+) stitch(?:es)?\.$`)
 )
 
 // A toldRaglan is what a knitter makes of the directions: for every round the name of what is
@@ -31,7 +33,9 @@ func (c raglanCheck) checkTold() {
 	c.t.Helper()
 	told := toldRaglan{c, nil, "", map[string]string{}}
 	for _, line := range c.out.Directions() {
-		if m := roundLine.FindStringSubmatch(line); m != nil {
+		if m := asLine.FindStringSubmatch(line); m != nil {
+			told.as(m)
+		} else if m := roundLine.FindStringSubmatch(line); m != nil {
 			told.rounds(m)
 		} else if m := againLine.FindStringSubmatch(line); m != nil {
 			told.again(m)
@@ -57,9 +61,22 @@ func (c raglanCheck) checkTold() {
 		if kind, ok := kinds[name]; ok && kind != r.InstructionNumber {
 			c.t.Fatalf("round %d is told as %q, as another kind is:\n%s", i+1, name, all)
 		}
+		c.checkName(name, c.out.Instructions[r.InstructionNumber-1])
 		if kinds[name] = r.InstructionNumber; told.texts[name] != c.out.Instructions[r.InstructionNumber-1].Description {
 			c.t.Fatalf("round %d is told as %q, which is %q:\n%s", i+1, name, told.texts[name], all)
 		}
+	}
+}
+
+// checkName reads out of a name what decreases, unless all does.
+func (c raglanCheck) checkName(name string, kind RaglanInstruction) {
+	c.t.Helper()
+	says := func(words ...string) bool {
+		return slices.ContainsFunc(words, func(w string) bool { return strings.Contains(name, w) })
+	}
+	if name != "decrease round" && (says("back", "body") != kind.BackDecreases || says("front", "body") != kind.FrontDecreases ||
+		says("sleeve") != kind.SleevesDecrease) {
+		c.t.Fatalf("%q is %s", name, kind.Description)
 	}
 }
 
@@ -69,12 +86,27 @@ const even = "work even"
 // leaves compares a count that is told with the last round told.
 func (d *toldRaglan) leaves(said string) {
 	d.c.t.Helper()
-	if n := len(d.names); said != "" && strconv.Itoa(d.c.out.Rounds[n-1].TotalStitches) != said {
+	d.leavesAt(len(d.names), said)
+}
+
+// leavesAt compares a count that is told with what is left after a round.
+func (d *toldRaglan) leavesAt(n int, said string) {
+	d.c.t.Helper()
+	if said != "" && strconv.Itoa(d.c.out.Rounds[n-1].TotalStitches) != said {
 		d.c.t.Fatalf("round %d leaves %d stitches, not %s", n, d.c.out.Rounds[n-1].TotalStitches, said)
 	}
 }
 
-// rounds takes "Rounds 3 and 5-6 (decrease round): ...": they are written in their places.
+// untold is the first round that no line has told yet.
+func (d *toldRaglan) untold() int {
+	if at := slices.Index(d.names, ""); at >= 0 {
+		return at + 1
+	}
+	return len(d.names) + 1
+}
+
+// rounds takes "Rounds 3 and 5-6 (decrease round): ...": they are written in their places. Whoever reads on
+// finds the round that is next, not one after it.
 func (d *toldRaglan) rounds(m []string) {
 	d.c.t.Helper()
 	name := m[2]
@@ -95,10 +127,14 @@ func (d *toldRaglan) rounds(m []string) {
 		}
 		d.texts[name] = m[3]
 	}
-	for _, span := range strings.Split(strings.ReplaceAll(m[1], " and ", ", "), ", ") {
+	last := 0
+	for i, span := range strings.Split(strings.ReplaceAll(m[1], " and ", ", "), ", ") {
 		from, to, ok := strings.Cut(span, "-")
 		first, _ := strconv.Atoi(from)
-		last := first
+		if next := d.untold(); i == 0 && first != next {
+			d.c.t.Fatalf("round %d is told before round %d: %q", first, next, m[0])
+		}
+		last = first
 		if ok {
 			last, _ = strconv.Atoi(to)
 		}
@@ -115,7 +151,21 @@ func (d *toldRaglan) rounds(m []string) {
 	if name != even {
 		d.last = name
 	}
-	d.leaves(m[4])
+	d.leavesAt(last, m[4])
+}
+
+// as takes "Rounds 10-12: as rounds 4-6": they come after all that are told.
+func (d *toldRaglan) as(m []string) {
+	d.c.t.Helper()
+	var n [5]int
+	for i := range n {
+		n[i], _ = strconv.Atoi(m[i+1])
+	}
+	if n[0] != d.untold() || n[1]-n[0] != n[3]-n[2] || n[3] >= n[0] {
+		d.c.t.Fatalf("%q after round %d", m[0], len(d.names))
+	}
+	d.names = append(d.names, d.names[n[2]-1:n[3]]...)
+	d.leaves(m[5])
 }
 
 // again takes "Work the decrease round every 3rd round twice more": the last one told is such a round.
@@ -139,12 +189,12 @@ func (d *toldRaglan) again(m []string) {
 	d.leaves(m[3])
 }
 
-// repeat takes "Repeat rounds 5-10 twice more, then rounds 5-9 once": they are the last rounds told.
+// repeat takes "Repeat rounds 5-10 twice more, then rounds 5-9 once": they are the last rounds told, to the last.
 func (d *toldRaglan) repeat(m []string) {
 	d.c.t.Helper()
 	from, _ := strconv.Atoi(m[1])
 	to, _ := strconv.Atoi(m[2])
-	if to > len(d.names) || m[4] != "" && m[4] != m[1] {
+	if to != d.untold()-1 || m[4] != "" && m[4] != m[1] {
 		d.c.t.Fatalf("%q after round %d", m[0], len(d.names))
 	}
 	turn := append([]string(nil), d.names[from-1:to]...)

@@ -23,11 +23,12 @@ func TestRaglanInWords(t *testing.T) {
 		"The round begins with the first stitch of the back, at a marker. " +
 			"The lines lie on the sleeves' side of the markers, and their stitches are knit in every round.",
 		"Round 1: k24, pm, k18, pm, k24, pm, k18.",
+		"Note: where lines tell several rounds each, work the rounds in the order of their numbers.",
 		"Rounds 2 and 6 (decrease round): " +
 			"[ssk, k to 2 sts before m, k2tog, sm, k2, ssk, k to 4 sts before m, k2tog, k2, sm] twice.",
+		"Rounds 3, 5 and 7: work even.",
 		"Round 4 (front and sleeve decrease round): k to m, sm, k2, ssk, k to 4 sts before m, k2tog, k2, sm, " +
 			"ssk, k to 2 sts before m, k2tog, sm, k2, ssk, k to 4 sts before m, k2tog, k2.",
-		"Rounds 3, 5 and 7: work even.",
 		"Repeat rounds 2-7 once more: 40 stitches.",
 		"Round 14 (last sleeve decrease round): [k to m, sm, k1, ssk, k2tog, k1, sm] twice: 36 stitches.",
 		"From the beginning of the round there are left: " +
@@ -124,7 +125,7 @@ func TestRaiseInWords(t *testing.T) {
 }
 
 // Where a plan that is not easy has many stretches its rounds are listed kind by kind, those worked even
-// too, and a count stands at the end.
+// too, in the order in which the lines begin, and a count stands where the last round does.
 func TestListedRounds(t *testing.T) {
 	out, err := PlanRaglan(RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200, SleeveStitches: new(66),
 		ToleranceStitches: new(0.0)})
@@ -133,15 +134,15 @@ func TestListedRounds(t *testing.T) {
 	}
 	want := []string{
 		"Round 1: k82, pm, k52, pm, k82, pm, k52.",
-		"Rounds 2, 5, 8, 11, 14, 16, 19, 22, 25, 28, 31, 34, 38, 41, 44, 47 and 50 (decrease round): " +
+		"Note: where lines tell several rounds each, work the rounds in the order of their numbers.",
+		"Rounds 2, 5, 8, 11, 14, 16, 19, 22, 25, 28, 31 and 34 (decrease round): " +
 			"[ssk, k to 2 sts before m, k2tog, sm, k2, ssk, k to 4 sts before m, k2tog, k2, sm] twice.",
+		"Rounds 3-4, 6-7, 9-10, 12-13, 15, 17-18, 20-21, 23-24, 26-27, 29-30, 32-33 and 35: work even: 172 stitches.",
 		"Round 36 (sleeve decrease round): [k to m, sm, k2, ssk, k to 4 sts before m, k2tog, k2, sm] twice.",
-		"Rounds 3-4, 6-7, 9-10, 12-13, 15, 17-18, 20-21, 23-24, 26-27, 29-30, 32-33, 35, 37, 39-40, 42-43, 45-46, 48-49 and 51: " +
-			"work even: 128 stitches.",
-		"Rounds 53, 55, 58, 61 and 64 (decrease round): " +
+		"Rounds 37, 39-40, 42-43, 45-46, 48-49, 51-52, 54, 56-57, 59-60, 62-63, 65-66 and 68: work even: 80 stitches.",
+		"Rounds 38, 41, 44, 47, 50, 53, 55, 58, 61 and 64 (decrease round): " +
 			"[ssk, k to 2 sts before m, k2tog, sm, k2, ssk, k to 4 sts before m, k2tog, k2, sm] twice.",
-		"Round 67 (last sleeve decrease round): [ssk, k to 2 sts before m, k2tog, sm, k1, ssk, k2tog, k1, sm] twice.",
-		"Rounds 52, 54, 56-57, 59-60, 62-63, 65-66 and 68: work even: 80 stitches.",
+		"Round 67 (body and last sleeve decrease round): [ssk, k to 2 sts before m, k2tog, sm, k1, ssk, k2tog, k1, sm] twice.",
 		"From the beginning of the round there are left: " +
 			"back 36, line 2, left sleeve 0, line 2, front 36, line 2, right sleeve 0, line 2.",
 	}

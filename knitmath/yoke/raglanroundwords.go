@@ -17,6 +17,7 @@ type raglanTeller struct {
 	names   []string
 	written []bool // the kinds that are
 	told    int    // the last round that is told
+	noted   bool   // that lines for several rounds are worked together
 	lines   []string
 }
 
@@ -44,7 +45,9 @@ func (r raglan) roundDirections(o Raglan, plan decreaseRounds, kinds []raglanKin
 		return t.lines
 	}
 	for t.told < o.DepthRounds {
-		last := min(t.told+mostListed, o.DepthRounds)
+		rest := o.DepthRounds - t.told // in lists of like length: none has a few rounds alone
+		lists := (rest + mostListed - 1) / mostListed
+		last := t.told + (rest+lists-1)/lists
 		t.turn(last, t.leaves(last))
 		t.told = last
 	}
@@ -128,21 +131,21 @@ func againWords(every, times int) []string {
 
 // inTurn tells decrease rounds that take turns: the first turn, and how often all of it comes
 // again. The last turn has the even rounds at its end only where there is room for them before the next
-// decrease round.
+// decrease round; of two turns it is then told by its numbers, as it repeats less than what was told last.
 func (t *raglanTeller) inTurn(b schedule.Block, rounds []int, next int) {
 	first, size := rounds[0], len(b.Steps)
 	all := rounds[size] - first
 	t.evenTo(first - 1)
 	t.turn(first+all-1, ".")
 	last := rounds[len(rounds)-1]
-	turn := func(end int) string { return "rounds " + strconv.Itoa(first) + "-" + strconv.Itoa(end) }
-	whole, short := turn(first+all-1), turn(last-(b.Times-1)*all)
+	span := func(from, to int) string { return "rounds " + strconv.Itoa(from) + "-" + strconv.Itoa(to) }
+	whole, short := span(first, first+all-1), span(first, last-(b.Times-1)*all)
 	switch t.told = first + b.Times*all - 1; {
 	case t.told < next:
 		t.tell("Repeat " + whole + " " + report.Times(b.Times-1) + " more" + t.leaves(last))
 		return
 	case b.Times == 2:
-		t.tell("Repeat " + short + " once more" + t.leaves(last))
+		t.tell("R" + span(first+all, last)[1:] + ": as " + short + t.leaves(last))
 	default:
 		t.tell("Repeat " + whole + " " + report.Times(b.Times-2) + " more, then " + short + " once" + t.leaves(last))
 	}
@@ -175,15 +178,17 @@ func (t *raglanTeller) turn(last int, leaves string) {
 	}
 	byKind = slices.DeleteFunc(byKind, func(list []int) bool { return len(list) == 0 })
 	slices.SortFunc(byKind, func(a, b []int) int { return cmp.Compare(a[0], b[0]) })
-	var ending []int
+	if !t.noted {
+		t.noted = true
+		t.tell("Note: where lines tell several rounds each, work the rounds in the order of their numbers.")
+	}
 	for _, list := range byKind {
 		if list[len(list)-1] == last {
-			ending = list
+			t.listed(list, leaves)
 		} else {
 			t.listed(list, ".")
 		}
 	}
-	t.listed(ending, leaves)
 }
 
 // listed tells rounds of a kind, or worked even.
@@ -215,36 +220,4 @@ func roundNumbers(rounds []int) string {
 		noun = "Round "
 	}
 	return noun + report.Listed(list)
-}
-
-// names tell the kinds of decrease round apart by what decreases in them. Where all
-// parts do that ever do there is nothing to tell.
-func (d decreaseRounds) names(kinds []raglanKind) []string {
-	all := d.decreases(len(d.first))
-	names := make([]string, len(kinds))
-	for i, kind := range kinds {
-		switch {
-		case kind.last > 0:
-			names[i] = "last sleeve decrease round"
-		case kind.parts == all:
-			names[i] = "decrease round"
-		default:
-			names[i] = partsWord(kind.parts) + " decrease round"
-		}
-	}
-	return names
-}
-
-// partsWord is whose decrease round it is. Back and front are the body.
-func partsWord(parts decreasing) string {
-	if parts[backPart] && parts[frontPart] {
-		return "body" // the sleeves too would be all there are
-	}
-	var words []string
-	for p, name := range [...]string{"back", "front", "sleeve"} {
-		if parts[p] {
-			words = append(words, name)
-		}
-	}
-	return report.Listed(words)
 }

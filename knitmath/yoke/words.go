@@ -10,8 +10,7 @@ import (
 
 // Directions write the yoke as a pattern would.
 func (o Circular) Directions() []string {
-	d := holdUnderarms(o.UnderarmStitches)
-	d = append(d, o.joinDirections()...)
+	d := append(holdUnderarms(o.UnderarmStitches), o.joinDirections()...)
 	last := 0
 	for _, w := range o.work() {
 		d = report.AppendEven(d, "round", last+1, w.first-1)
@@ -20,25 +19,6 @@ func (o Circular) Directions() []string {
 	}
 	d = report.AppendEven(d, "round", last+1, o.DepthRounds)
 	return append(d, finishing(o.UnderarmStitches)...)
-}
-
-// joinDirections tell the parts in the order of work, and where the rounds begin:
-// with the back, or where a raise begins, which need not be as wide as the back.
-// Of an odd number of body stitches the back has one more, as in a raglan.
-func (o Circular) joinDirections() []string {
-	from := "From the beginning of the round"
-	if o.BackRaise != nil {
-		from = "In working order"
-	}
-	body, sleeve := o.BodyStitches-2*o.UnderarmStitches, o.SleeveStitches-o.UnderarmStitches
-	d := []string{fmt.Sprintf("Join body and sleeves in the round: %s. %s, left and right as worn: "+
-		"back %d, left sleeve %d, front %d, right sleeve %d.", report.CountOf(o.JoinStitches, "stitches"), from,
-		body-body/2, sleeve, body/2, sleeve)}
-	if r := o.BackRaise; r != nil {
-		d = append(d, "Note: the rounds begin "+report.CountOf(r.BeginBeforeCentreStitches, "stitches")+
-			" before the centre of the back, where the short rows will have their right edge as worn.")
-	}
-	return d
 }
 
 // holdUnderarms is what is done before the joining.
