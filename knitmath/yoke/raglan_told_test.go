@@ -97,6 +97,22 @@ func (d *toldRaglan) leavesAt(n int, said string) {
 	}
 }
 
+// roundsOf are the rounds of "3 and 5-6".
+func roundsOf(list string) (rounds []int) {
+	for _, span := range strings.Split(strings.ReplaceAll(list, " and ", ", "), ", ") {
+		from, to, ok := strings.Cut(span, "-")
+		first, _ := strconv.Atoi(from)
+		last := first
+		if ok {
+			last, _ = strconv.Atoi(to)
+		}
+		for round := first; round <= last; round++ {
+			rounds = append(rounds, round)
+		}
+	}
+	return rounds
+}
+
 // untold is the first round that no line has told yet.
 func (d *toldRaglan) untold() int {
 	if at := slices.Index(d.names, ""); at >= 0 {
@@ -127,31 +143,23 @@ func (d *toldRaglan) rounds(m []string) {
 		}
 		d.texts[name] = m[3]
 	}
-	last := 0
-	for i, span := range strings.Split(strings.ReplaceAll(m[1], " and ", ", "), ", ") {
-		from, to, ok := strings.Cut(span, "-")
-		first, _ := strconv.Atoi(from)
-		if next := d.untold(); i == 0 && first != next {
-			d.c.t.Fatalf("round %d is told before round %d: %q", first, next, m[0])
+	rounds := roundsOf(m[1])
+	if next := d.untold(); rounds[0] != next {
+		d.c.t.Fatalf("round %d is told before round %d: %q", rounds[0], next, m[0])
+	}
+	for _, round := range rounds {
+		for len(d.names) < round {
+			d.names = append(d.names, "")
 		}
-		last = first
-		if ok {
-			last, _ = strconv.Atoi(to)
+		if d.names[round-1] != "" {
+			d.c.t.Fatalf("round %d is both %s and %s", round, d.names[round-1], name)
 		}
-		for round := first; round <= last; round++ {
-			for len(d.names) < round {
-				d.names = append(d.names, "")
-			}
-			if d.names[round-1] != "" {
-				d.c.t.Fatalf("round %d is both %s and %s", round, d.names[round-1], name)
-			}
-			d.names[round-1] = name
-		}
+		d.names[round-1] = name
 	}
 	if name != even {
 		d.last = name
 	}
-	d.leavesAt(last, m[4])
+	d.leavesAt(rounds[len(rounds)-1], m[4])
 }
 
 // as takes "Rounds 10-12: as rounds 4-6": they come after all that are told.
