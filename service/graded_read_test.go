@@ -18,6 +18,9 @@ func TestGradedTapersReadBack(t *testing.T) {
 	read, mixed := 0, 0
 	for range 400 {
 		in := shaping.GradedTaperInput{Construction: stitch.Construction(1 + rng.IntN(2))}
+		if in.Construction == stitch.Flat && rng.IntN(3) == 0 {
+			in.FirstSide = stitch.WrongSide
+		}
 		var starts, ends []string
 		for range 2 + rng.IntN(5) {
 			start, change, rows := 40+2*rng.IntN(20), 2*(rng.IntN(12)+1), 50+rng.IntN(40)
@@ -47,7 +50,8 @@ func TestGradedTapersReadBack(t *testing.T) {
 			mixed++
 			text += "\nAll sizes:\n" + even + ": " + of(ends) + " stitches."
 		}
-		checked, err := pattern.CheckInstructions(t.Context(), pattern.CheckInstructionsInput{Text: text, Construction: in.Construction})
+		checked, err := pattern.CheckInstructions(t.Context(), pattern.CheckInstructionsInput{
+			Text: text, Construction: in.Construction, FirstSide: in.FirstSide})
 		if err != nil || !checked.Agrees {
 			t.Errorf("%s\n%v, %v", text, err, checked.Findings)
 		}

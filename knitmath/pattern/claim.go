@@ -67,7 +67,10 @@ func (p *parser) noneFirst(i int) bool {
 	if p.tokens[i+2].is("-") {
 		return true
 	}
-	_, n := p.listEnd(i + 1) // "- (44, -, 54, -) sts"
+	end, n := p.listEnd(i + 1) // "- (44, -, 54, -) sts"
+	if n == 1 {                // "- (1) rounds", where "- (1 round)" tells of what stands before it
+		return p.sizes == 2 && p.tokens[end].is("row", "rnd", "round", "rounds", "rows", "rnds", "more", "time", "times")
+	}
 	return n > 1 && n == p.sizes-1
 }
 

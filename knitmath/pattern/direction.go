@@ -277,7 +277,7 @@ func (p *parser) marker() bool {
 
 // clauseEnds reports whether nothing more belongs to a direction.
 func (p *parser) clauseEnds() bool {
-	return p.endsAt(p.next) || p.peek().is(",", ";", "and", "then", "-") || p.claimAhead()
+	return p.endsAt(p.next) || p.peek().is(",", ";", "and", "then") || p.peek().is("-") && !p.noneFirst(p.next) || p.claimAhead()
 }
 
 // joining reads "join in the round", "join yarn", "rejoin yarn to rem 30 sts".

@@ -23,7 +23,7 @@ var remarking = map[string]bool{"m": true, "marker": true, "inc": true, "dec": t
 	"work": true,
 	"knit": true, "purl": true, "cont": true, "continue": true, "turn": true}
 
-// zeroAt reports whether a sentence says what a 0 among the numbers of the sizes means:
+// zeroAt reports whether a sentence says what a 0 or a dash among the numbers of the sizes means:
 // "Where your size has 0, skip that part."
 func (p *parser) zeroAt(i int) bool {
 	zero := false
@@ -32,7 +32,7 @@ func (p *parser) zeroAt(i int) bool {
 	}
 	for end := p.sentenceEnd(i); i < end; i++ {
 		t := &p.tokens[i]
-		zero = zero || t.kind == tokenNumber && t.number == 0
+		zero = zero || t.kind == tokenNumber && t.number == 0 || t.is("-") && p.tokens[i-1].is("has", "have", "is", "shows")
 		if zero && t.is("skip", "skips", "omit", "omits") {
 			return true
 		}

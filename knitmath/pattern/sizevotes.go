@@ -61,7 +61,7 @@ func (p *parser) voteList(v *sizeVotes, i int) int {
 		end, n = p.sizedMore(i, 1)
 		v.give(n, 1)
 	}
-	if n > 1 {
+	if n > 1 && !p.tokens[i-1].is("-") { // "- (40, 66) rows": the first size may have none, or a dash lead a count in
 		v.give(n, 1)
 	}
 	return end - 1

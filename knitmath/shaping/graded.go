@@ -78,8 +78,7 @@ type GradedTaper struct {
 	unit measure.DisplayUnit
 	// Where not all sizes are shaped alike: those that are, each told for itself.
 	parts []gradedPart
-	among func(words []string, none string) []string // puts the words of a part among those of all sizes
-	claim string                                     // of a part: the stitches of all sizes after it
+	among func(words []string) []string // puts the words of a part among those of all sizes
 }
 
 // PlanGradedTaper finds one schedule of shaping rows for all sizes, of at most two

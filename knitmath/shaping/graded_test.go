@@ -50,23 +50,23 @@ func TestGradedTaperByHand(t *testing.T) {
 }
 
 // Sizes that go the other way or keep their width have sentences of their own, in which the others have a
-// dash or a 0, and the counts are those on the needle then.
+// dash, and the counts are those on the needle then.
 func TestSizesThatAreNotAlike(t *testing.T) {
 	out, err := PlanGradedTaper(graded([3]int{44, 64, 80}, [3]int{46, 46, 80}, [3]int{48, 40, 72}, [3]int{50, 74, 72}))
 	if err != nil {
 		t.Fatal(err)
 	}
 	want := []string{
-		"Where your size has 0, skip that part.",
+		"Where your size has -, skip that part.",
 		"1st and 4th sizes only:",
-		"Work 4 (0, 0, 2) rows even.",
+		"Work 4 (-, -, 2) rows even.",
 		"Increase row (RS): k1, M1L, k to last st, M1R, k1.",
-		"Repeat the increase row every 8th (-, -, 6th) row 9 (-, -, 11) more times: 64 (46, 48, 74) stitches.",
+		"Repeat the increase row every 8th (-, -, 6th) row 9 (-, -, 11) more times: 64 (-, -, 74) stitches.",
 		"Work 3 rows even.",
 		"3rd size only:",
 		"Work 8 rows even.",
 		"Decrease row (RS): k1, ssk, k to last 3 sts, k2tog, k1.",
-		"Repeat the decrease row every 18th row 3 more times: 64 (46, 40, 74) stitches.",
+		"Repeat the decrease row every 18th row 3 more times: 40 stitches.",
 		"Work 9 rows even.",
 		"2nd size only:",
 		"Work 80 rows even.",
@@ -83,24 +83,25 @@ func TestSizesThatAreNotAlike(t *testing.T) {
 // Words where the numbers are 0, 1 or the same.
 func TestGradedWords(t *testing.T) {
 	round := func(in GradedTaperInput) GradedTaperInput { in.Construction = stitch.InTheRound; return in }
+	const rightLast = "|Note: the last row is a right-side row; what comes next begins with a wrong-side row."
 	const begins = "The round begins between the two shaped edges, in the middle of an underarm, say.|"
 	backwards := graded([3]int{30, 34, 12}, [3]int{30, 36, 16})
 	backwards.FirstSide = stitch.WrongSide
 	for want, in := range map[string]GradedTaperInput{
 		// One shaping row in all sizes.
-		"Work 4 rows even.|Decrease row (RS): k1, ssk, k to last 3 sts, k2tog, k1: 18 (28) stitches.|Work 2 rows even.": graded(
-			[3]int{20, 18, 7}, [3]int{30, 28, 7}),
+		"Work 4 rows even.|Decrease row (RS): k1, ssk, k to last 3 sts, k2tog, k1: 18 (28) stitches.|Work 2 rows even." +
+			rightLast: graded([3]int{20, 18, 7}, [3]int{30, 28, 7}),
 		// Two in all sizes; two and three.
 		begins + "Work 1 round even.|Increase round: k1, M1L, k to last st, M1R, k1.|" +
 			"Repeat the increase round every round once more: 24 stitches.": round(graded([3]int{20, 24, 3}, [3]int{20, 24, 3})),
 		"Work 3 (1) rows even, ending with a WS row.|Increase row (RS): k1, M1L, k to last st, M1R, k1.|" +
-			"Repeat the increase row every 6th row 1 (2) more times: 34 (36) stitches.|Work 2 rows even.": backwards,
+			"Repeat the increase row every 6th row 1 (2) more times: 34 (36) stitches.|Work 2 rows even." + rightLast: backwards,
 		// Every round, and a size that goes without.
 		begins + "Increase round: k1, M1L, k to last st, M1R, k1.|" +
 			"Repeat the increase round every round twice more: 26 (28) stitches.": round(graded(
 			[3]int{20, 26, 3}, [3]int{22, 28, 3})),
-		"Where your size has 0, skip that part.|" + begins + "Work 0 (1) rounds even.|Increase round: k1, M1L, k to last st, M1R, k1.|" +
-			"Repeat the increase round every round 2 (0) more times: 26 (24) stitches.|Work 0 (1) rounds even.": round(graded(
+		"Where your size has -, skip that part.|" + begins + "Work - (1) rounds even.|Increase round: k1, M1L, k to last st, M1R, k1.|" +
+			"Repeat the increase round every round 2 (-) more times: 26 (24) stitches.|Work - (1) rounds even.": round(graded(
 			[3]int{20, 26, 3}, [3]int{22, 24, 3})),
 	} {
 		out, err := PlanGradedTaper(in)

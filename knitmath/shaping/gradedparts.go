@@ -122,50 +122,32 @@ func spreadOver(numbers, places []int, sizes int) []int {
 	return all
 }
 
-// partDirections tell every part for itself, with a dash for the sizes that are not of it, or 0 where
-// rows are worked even.
-func (o GradedTaper) partDirections() []string {
-	d := []string{readingZeros}
-	now := make([]int, len(o.Sizes)) // stitches
-	for i, s := range o.Sizes {
-		now[i] = s.StartStitches
-	}
+// partDirections tell every part for itself, with a dash for the sizes that are not of it.
+func (o GradedTaper) partDirections() (d []string) {
 	for _, p := range o.parts {
-		words := make([]string, len(p.places))
-		for k, i := range p.places {
-			words[k] = report.Ordinal(i + 1)
-		}
-		noun := " sizes"
-		if len(words) == 1 {
-			noun = " size"
-		}
-		d = append(d, report.Listed(words)+noun+" only:")
-		for _, i := range p.places {
-			now[i] = o.Sizes[i].EndStitches
-		}
 		part := p.taper
-		part.claim = report.AmountOf(report.OfSizes(countWords(now)), "stitches")
-		part.among = func(words []string, none string) []string {
-			all := make([]string, len(o.Sizes))
-			for i := range all {
-				all[i] = none
-			}
+		part.among = func(words []string) []string {
+			all := slices.Repeat([]string{none}, len(o.Sizes))
 			for k, i := range p.places {
 				all[i] = words[k]
 			}
 			return all
 		}
-		d = append(d, part.Directions()...)
+		d = append(append(d, ordinalSizes(p.places)+" only:"), part.rowDirections()...)
 	}
 	return d
 }
 
-// listed are the words of all sizes, "5 (6, 7)", or one word where they are alike.
-func (o GradedTaper) listed(words []string) string {
-	if one := report.OfSizes(words); o.among == nil || one == words[0] {
-		return one
+// ordinalSizes is "1st size", "1st, 2nd and 4th sizes" of sizes counted from 0.
+func ordinalSizes(places []int) string {
+	words := make([]string, len(places))
+	for k, i := range places {
+		words[k] = report.Ordinal(i + 1)
 	}
-	return report.OfSizes(o.among(words, "-"))
+	if len(words) == 1 {
+		return words[0] + " size"
+	}
+	return report.Listed(words) + " sizes"
 }
 
 // countWords are numbers as words.

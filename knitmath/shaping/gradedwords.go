@@ -12,6 +12,12 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
+// none stands where a size does without.
+const none = "-"
+
+// readingNone says so.
+const readingNone = "Where your size has " + none + ", skip that part."
+
 // ofSizes are the numbers of all sizes: "5 (6, 7)".
 func (o GradedTaper) ofSizes(number func(SizedTaper) int) string {
 	words := make([]string, len(o.Sizes))
@@ -21,16 +27,27 @@ func (o GradedTaper) ofSizes(number func(SizedTaper) int) string {
 	return o.listed(words)
 }
 
-// rowsEven is the rows that all sizes work even, "9 (0, 7) rows".
-func (o GradedTaper) rowsEven(number func(SizedTaper) int) string {
-	words := make([]string, len(o.Sizes))
-	for i, s := range o.Sizes {
-		words[i] = strconv.Itoa(number(s))
+// listed are the words of all sizes, "5 (6, 7)", or one word where they are alike. Sizes that are told
+// elsewhere do without, and so does one that has 0 of what others have.
+func (o GradedTaper) listed(words []string) string {
+	if one := report.OfSizes(words); one == words[0] {
+		return one
 	}
-	if o.among != nil && report.OfSizes(words) != words[0] {
-		words = o.among(words, "0")
+	return report.OfSizes(o.amongAll(words))
+}
+
+// amongAll are the words of all sizes, each with its own.
+func (o GradedTaper) amongAll(words []string) []string {
+	words = slices.Clone(words)
+	for i, w := range words {
+		if w == "0" {
+			words[i] = none
+		}
 	}
-	return report.AmountOf(report.OfSizes(words), noun(o.t.round)+"s")
+	if o.among == nil {
+		return words
+	}
+	return o.among(words)
 }
 
 // counted is the numbers of all sizes with their noun, "1 row", "1 (1, 2) rows".
@@ -69,80 +86,87 @@ func (o GradedTaper) Summary() string {
 // Directions write the taper as a pattern would, in the sentences that written
 // instructions are read in.
 func (o GradedTaper) Directions() []string {
+	d := o.rowDirections()
 	if len(o.parts) > 0 {
-		d := o.partDirections()
-		if o.t.round {
-			d = append([]string{o.t.roundBegins()}, d...)
-		}
-		return d
+		d = o.partDirections()
 	}
+	if o.t.round {
+		d = append([]string{o.t.roundBegins()}, d...)
+	}
+	if slices.ContainsFunc(d, hasNone) { // it has to be known before
+		d = append([]string{readingNone}, d...)
+	}
+	return append(d, o.sideNotes()...)
+}
+
+// hasNone reports whether a size does without in a sentence.
+func hasNone(sentence string) bool {
+	words := strings.FieldsFunc(sentence, func(r rune) bool { return strings.ContainsRune(" (),:", r) })
+	return slices.Contains(words, none)
+}
+
+// sideNotes say in which sizes the last row is a right-side row, as [Taper.Directions] does.
+func (o GradedTaper) sideNotes() []string {
+	var sizes []int
+	for i, s := range o.Sizes {
+		if o.t.side(s.HeightRows) == stitch.RightSide {
+			sizes = append(sizes, i)
+		}
+	}
+	switch {
+	case o.t.round || len(sizes) == 0:
+		return nil
+	case len(sizes) == len(o.Sizes):
+		return []string{endsOnRightSide("")}
+	}
+	return []string{endsOnRightSide("in the " + ordinalSizes(sizes) + " ")}
+}
+
+// rowDirections tell sizes that are all shaped the same way.
+func (o GradedTaper) rowDirections() []string {
 	row, change := noun(o.t.round), "Increase"
 	if o.RowChangeStitches < 0 {
 		change = "Decrease"
 	}
 	var d []string
-	if o.t.round && o.among == nil {
-		d = append(d, o.t.roundBegins())
-	}
 	if !o.everywhere(0, evenBefore) {
-		even := "Work " + o.rowsEven(evenBefore) + " even"
+		even := "Work " + o.counted(evenBefore, row+"s") + " even"
 		if !o.t.round && o.t.firstSide == stitch.WrongSide {
 			even += ", ending with a WS row"
 		}
 		d = append(d, even+".")
 	}
 	if o.RowChangeStitches == 0 {
-		return o.evenAfter(d)
+		return o.keptDirections()
 	}
 	first := shapingDirection(change, row, stitch.RightSide, o.t.round, &o.RightSideRow)
-	claim := o.claim
-	if o.among == nil {
-		claim = o.counted(ends, "stitches")
-	}
+	claim := o.counted(ends, "stitches")
 	if len(o.Runs) == 0 {
-		return o.readZeros(o.evenAfter(append(d, strings.TrimSuffix(first, ".")+": "+claim+".")))
+		return o.evenAfter(append(d, strings.TrimSuffix(first, ".")+": "+claim+"."))
 	}
 	runs := make([]string, len(o.Runs))
 	for i, r := range o.Runs {
 		runs[i] = o.gradedWords(r, row, i == 0)
 	}
-	return o.readZeros(o.evenAfter(append(d, first,
-		"Repeat the "+strings.ToLower(change)+" "+row+" "+strings.Join(runs, ", then ")+": "+claim+".")))
+	return o.evenAfter(append(d, first,
+		"Repeat the "+strings.ToLower(change)+" "+row+" "+strings.Join(runs, ", then ")+": "+claim+"."))
 }
 
-// readingZeros says what a 0 means.
-const readingZeros = "Where your size has 0, skip that part."
-
-// readZeros begins with what a 0 means, where there is one: it has to be known before.
-func (o GradedTaper) readZeros(d []string) []string {
-	if o.among != nil || !o.zeros() {
-		return d
+// keptDirections tell sizes that keep their width.
+func (o GradedTaper) keptDirections() []string {
+	even := "Work " + o.counted(evenAfter, noun(o.t.round)+"s") + " even"
+	if !o.t.round && o.t.firstSide == stitch.WrongSide {
+		even += ", beginning with a WS row"
 	}
-	return append([]string{readingZeros}, d...)
+	return []string{even + "."}
 }
 
 // evenAfter adds the rows that end the taper.
 func (o GradedTaper) evenAfter(d []string) []string {
 	if !o.everywhere(0, evenAfter) {
-		d = append(d, "Work "+o.rowsEven(evenAfter)+" even.")
+		d = append(d, "Work "+o.counted(evenAfter, noun(o.t.round)+"s")+" even.")
 	}
 	return d
-}
-
-// zeros reports whether a size has a 0 where others have a number.
-func (o GradedTaper) zeros() bool {
-	for _, r := range o.Runs {
-		if slices.Contains(r.Times, 0) {
-			return true
-		}
-	}
-	for _, number := range []func(SizedTaper) int{evenBefore, evenAfter} {
-		none := func(s SizedTaper) bool { return number(s) == 0 }
-		if slices.ContainsFunc(o.Sizes, none) && !o.everywhere(0, number) {
-			return true
-		}
-	}
-	return false
 }
 
 // gradedWords is "every 8th (8th, 6th) row 5 (6, 7) times", or "every 2nd and 4th row
@@ -155,7 +179,7 @@ func (o GradedTaper) gradedWords(r schedule.GradedRun, noun string, more bool) s
 	}
 	often := o.listed(countWords(r.Times))
 	if o.among != nil && len(r.Times) > 1 { // beside intervals with dashes, which sizes do not work at all
-		often = report.OfSizes(o.among(countWords(r.Times), "-"))
+		often = report.OfSizes(o.amongAll(countWords(r.Times)))
 	}
 	switch {
 	case often == "1" || often == "2":
@@ -183,7 +207,7 @@ func (o GradedTaper) ordinals(numbers []int) string {
 	for i, n := range numbers {
 		words[i] = report.Ordinal(n)
 		if n == 0 {
-			words[i] = "-"
+			words[i] = none
 		}
 		alike = alike && (n == 0 || n == most)
 	}
@@ -191,57 +215,4 @@ func (o GradedTaper) ordinals(numbers []int) string {
 		return report.Ordinal(most)
 	}
 	return o.listed(words)
-}
-
-// beyondNotices say in which sizes the schedule lies farther from the line than was
-// asked, and what tolerance would have allowed it.
-func beyondNotices(beyond []int, sizes []SizedTaper) []report.Notice {
-	if len(beyond) == 0 {
-		return nil
-	}
-	wanting := 0.0
-	for _, k := range beyond {
-		wanting = max(wanting, sizes[k].GreatestDepartureStitches-sizes[k].LeastDepartureStitches)
-	}
-	hundredths := float64(measure.CeilQuotient(wanting, 1.0/100)) / 100
-	return []report.Notice{{Reason: BeyondTolerance, Field: "tolerance_stitches",
-		Description: "in " + sizesWord(beyond) + " no schedule of two runs, one of which may alternate, lies that near to the straight line, " +
-			"and the nearest is taken; " +
-			"a tolerance of " + report.AmountOf(measure.Decimal(hundredths, 2), "stitches") + " at each edge allows it"}}
-}
-
-// sizesWord is "size 1", "sizes 1, 2 and 4" of sizes counted from 0.
-func sizesWord(sizes []int) string {
-	numbers := make([]string, len(sizes))
-	for i, k := range sizes {
-		numbers[i] = strconv.Itoa(k + 1)
-	}
-	if len(numbers) == 1 {
-		return "size " + numbers[0]
-	}
-	return "sizes " + report.Listed(numbers)
-}
-
-// endNotices say in which sizes the first row shapes, or the last.
-func (o GradedTaper) endNotices() []report.Notice {
-	var first, last []int
-	for i, s := range o.Sizes {
-		if fault.Or(s.FirstShapingRowNumber, 0) == 1 {
-			first = append(first, i)
-		}
-		if s.EvenAfterRows == 0 {
-			last = append(last, i)
-		}
-	}
-	noun := noun(o.t.round)
-	var notices []report.Notice
-	if len(first) > 0 {
-		notices = append(notices, report.Notice{Reason: ShapedAtAnEnd, Field: "even_before_rows",
-			Description: "in " + sizesWord(first) + " the first " + noun + " shapes; after a cast-on, work a " + noun + " even first"})
-	}
-	if len(last) > 0 {
-		notices = append(notices, report.Notice{Reason: ShapedAtAnEnd, Field: "even_after_rows",
-			Description: "in " + sizesWord(last) + " the last " + noun + " shapes; before a bind-off, work a " + noun + " even after it"})
-	}
-	return notices
 }

@@ -200,7 +200,12 @@ func (o Taper) Directions() []string {
 		shapedDirections([]shapedRows{w}, o.HeightRows, o.t.round, o.t.tellsSides(o.Rows))...)
 	if !o.t.round && (o.HeightRows%2 == 1) == (o.t.firstSide != stitch.WrongSide) {
 		// Caps, armholes and shoulders are begun on the right side.
-		d = append(d, "Note: the last row is a right-side row; what comes next begins with a wrong-side row.")
+		d = append(d, endsOnRightSide(""))
 	}
 	return d
+}
+
+// endsOnRightSide says that the last row is a right-side row, in which sizes if it is not so in all.
+func endsOnRightSide(inSizes string) string {
+	return "Note: " + inSizes + "the last row is a right-side row; what comes next begins with a wrong-side row."
 }
