@@ -90,7 +90,7 @@ func TestDeparturesOnTheFabric(t *testing.T) {
 		}
 		curve := idealOf(p.Shape, p.Leaving, float64(wide), float64(high), radius, st, rw)
 		places := curve.places(float64(wide), float64(high))
-		f := fabricOf(t, in, out)
+		f, _ := fabricOf(t, in, out) // the first row is a right-side row
 		farthest := 0.0
 		for i, e := range [2]*KnitEdge{out.RightEdge, out.LeftEdge} {
 			if e == nil {
@@ -116,24 +116,4 @@ func TestDeparturesOnTheFabric(t *testing.T) {
 	if measured < knittest.Sweep(1_500, 150) || stitches > 3 || rows > 5 {
 		t.Errorf("%d edges, %v stitches, %v rows", measured, stitches, rows)
 	}
-}
-
-// fabricOf knits an answer.
-func fabricOf(t *testing.T, in CurvedEdgeInput, out CurvedEdge) *stitch.Fabric {
-	t.Helper()
-	all, _ := Worked(in.StartStitches, out.plan.Right, out.plan.Left, out.edge.working())
-	m := stitch.NewMachine(stitch.Flat)
-	f, err := m.Record()
-	if err != nil {
-		t.Fatal(err)
-	}
-	if err := m.CastOn(in.StartStitches); err != nil {
-		t.Fatal(err)
-	}
-	for _, row := range all {
-		if err := m.Work(row.Instruction.Row); err != nil {
-			t.Fatalf("%+v: row %d: %v", in, row.RowNumber, err)
-		}
-	}
-	return f
 }

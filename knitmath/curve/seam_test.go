@@ -19,27 +19,7 @@ func TestEdgesAreAsLongOnTheFabric(t *testing.T) {
 		if err != nil || out.EndStitches == 0 {
 			continue
 		}
-		all, _ := Worked(in.StartStitches, out.plan.Right, out.plan.Left, out.edge.working())
-		m := stitch.NewMachine(stitch.Flat)
-		f, err := m.Record()
-		if err != nil {
-			t.Fatal(err)
-		}
-		if err := m.CastOn(in.StartStitches); err != nil {
-			t.Fatal(err)
-		}
-		before := 0
-		if m.Side() != out.edge.firstSide() { // a row below, on the other side
-			if err := m.Work(knittest.PlainRow(m)); err != nil {
-				t.Fatal(err)
-			}
-			before = 1
-		}
-		for _, row := range all {
-			if err := m.Work(row.Instruction.Row); err != nil {
-				t.Fatalf("%+v: row %d: %v", in, row.RowNumber, err)
-			}
-		}
+		f, before := fabricOf(t, in, out)
 		st, rw := out.edge.st.SizeCm(1), out.edge.rw.SizeCm(1)
 		for i, e := range [2]*KnitEdge{out.RightEdge, out.LeftEdge} {
 			if e == nil {
@@ -60,6 +40,32 @@ func TestEdgesAreAsLongOnTheFabric(t *testing.T) {
 	if measured < knittest.Sweep(200, 50) {
 		t.Errorf("%d edges were measured", measured)
 	}
+}
+
+// fabricOf knits an answer. Where its first row is none that follows the cast-on, a row lies below it.
+func fabricOf(t *testing.T, in CurvedEdgeInput, out CurvedEdge) (f *stitch.Fabric, below int) {
+	t.Helper()
+	all, _ := Worked(in.StartStitches, out.plan.Right, out.plan.Left, out.edge.working())
+	m := stitch.NewMachine(stitch.Flat)
+	f, err := m.Record()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := m.CastOn(in.StartStitches); err != nil {
+		t.Fatal(err)
+	}
+	if m.Side() != out.edge.firstSide() {
+		if err := m.Work(knittest.PlainRow(m)); err != nil {
+			t.Fatal(err)
+		}
+		below = 1
+	}
+	for _, row := range all {
+		if err := m.Work(row.Instruction.Row); err != nil {
+			t.Fatalf("%+v: row %d: %v", in, row.RowNumber, err)
+		}
+	}
+	return f, below
 }
 
 // A stair of 3 stitches every 2nd row, at stitches of 4 mm and rows of 2: what is bound
