@@ -1,12 +1,12 @@
 package service
 
 import (
-	"cmp"
 	"encoding/json"
 	"errors"
 	"fmt"
 	"math"
 	"slices"
+	"sort"
 	"strconv"
 	"strings"
 
@@ -40,7 +40,7 @@ func (f fieldsOf) String() string {
 		names[i] = string(f.of.Fields().Get(i).Name())
 	}
 	pairs := letterPairs(f.key)
-	slices.SortStableFunc(names, func(a, b string) int { return cmp.Compare(likeness(pairs, b), likeness(pairs, a)) })
+	sort.SliceStable(names, func(i, j int) bool { return likeness(pairs, names[i]) > likeness(pairs, names[j]) })
 	return strings.Join(names, ", ")
 }
 

@@ -1,6 +1,9 @@
 package schedule
 
-import "slices"
+import (
+	"slices"
+	"sort"
+)
 
 // ofTurns is the cheapest form of which one run alternates: alone, or with a run of one
 // of its intervals before it or after it.
@@ -37,7 +40,7 @@ func turnsOf(all []sizeChoices) []state {
 			every = append(every, state{s[0], s[1], s[0]}, state{s[0], s[1], s[1]})
 		}
 	}
-	slices.SortFunc(every, func(s, t state) int { return slices.Compare(s[:], t[:]) })
+	sort.Slice(every, func(i, j int) bool { return slices.Compare(every[i][:], every[j][:]) < 0 })
 	return slices.Compact(every)
 }
 

@@ -1,9 +1,6 @@
 package schedule
 
-import (
-	"cmp"
-	"slices"
-)
+import "sort"
 
 // InSpells looks further than [Nest.InTurns], for choices that the trade tells as "every 6th time the
 // front alone": in one [Block] or two of leastAlike to mostAlike steps in which all but one do the same
@@ -27,7 +24,7 @@ func (n Nest) InSpells(departure, below int) (best Nested, ok bool) {
 			f.pairs(f.stepsLeft())
 		}
 	}
-	slices.SortStableFunc(f.spells, func(a, b spells) int { return cmp.Compare(a.effort, b.effort) })
+	sort.SliceStable(f.spells, func(i, j int) bool { return f.spells[i].effort < f.spells[j].effort })
 	for _, s := range f.spells {
 		if s.effort >= below || !f.goesOn(s.effort) {
 			break

@@ -92,7 +92,8 @@ func grouped(places []int) []int {
 	for i := range steps {
 		steps[i] = places[i+1] - places[i]
 	}
-	slices.SortFunc(steps, func(a, b int) int { return b - a })
+	slices.Sort(steps)
+	slices.Reverse(steps)
 	out := []int{places[0]}
 	for i, step := range steps {
 		out = append(out, out[i]+step)

@@ -1,9 +1,9 @@
 package solid
 
 import (
-	"cmp"
 	"math"
 	"slices"
+	"sort"
 	"strconv"
 
 	"example.com/knitmath/knitmath/fault"
@@ -194,7 +194,7 @@ func (h *hat) nearestWedges(flat float64, over int, good func(wedges int) bool) 
 			near = append(near, n)
 		}
 	}
-	slices.SortStableFunc(near, func(m, n int) int { return cmp.Compare(off(m), off(n)) })
+	sort.SliceStable(near, func(i, j int) bool { return off(near[i]) < off(near[j]) })
 	if i := slices.IndexFunc(near, good); i >= 0 {
 		return near[i]
 	}

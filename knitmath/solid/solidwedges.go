@@ -1,9 +1,9 @@
 package solid
 
 import (
-	"cmp"
 	"math"
 	"slices"
+	"sort"
 	"strconv"
 
 	"example.com/knitmath/knitmath/fault"
@@ -83,7 +83,7 @@ func (b *revolved) knitWedges(c *fault.Checks, fewest, most int) {
 	for n := fewest; n <= most; n++ {
 		plans = append(plans, plansOf(n, round)...)
 	}
-	slices.SortStableFunc(plans, func(p, q wedgePlan) int { return cmp.Compare(p.disliked, q.disliked) })
+	sort.SliceStable(plans, func(i, j int) bool { return plans[i].disliked < plans[j].disliked })
 	worked, best, found := false, math.Inf(1), revolved{}
 	for _, p := range plans {
 		if p.disliked >= best {

@@ -1,8 +1,8 @@
 package yoke
 
 import (
-	"cmp"
 	"slices"
+	"sort"
 	"strconv"
 	"strings"
 
@@ -177,7 +177,7 @@ func (t *raglanTeller) turn(last int, leaves string) {
 		return
 	}
 	byKind = slices.DeleteFunc(byKind, func(list []int) bool { return len(list) == 0 })
-	slices.SortFunc(byKind, func(a, b []int) int { return cmp.Compare(a[0], b[0]) })
+	sort.Slice(byKind, func(i, j int) bool { return byKind[i][0] < byKind[j][0] })
 	if !t.noted {
 		t.noted = true
 		t.tell("Note: where lines tell several rounds each, work the rounds in the order of their numbers.")
