@@ -33,8 +33,10 @@ func TestShapesAgree(t *testing.T) {
 	three := 3
 	for _, p := range []Piece{
 		{Counted: &CountedPiece{84, 110}},
-		{Trapezoid: &TrapezoidPiece{10, 10, 10}},
-		{Trapezoid: &TrapezoidPiece{0, 20, 10}},
+		{Trapezoid: &TrapezoidPiece{new(10.0), new(10.0), 10}},
+		{Trapezoid: &TrapezoidPiece{new(0.0), new(20.0), 10}},
+		{Trapezoid: &TrapezoidPiece{StartWidthCm: new(10.0), HeightCm: 10}}, // one width alone is no triangle
+		{Trapezoid: &TrapezoidPiece{EndWidthCm: new(10.0), HeightCm: 10}},
 		{Rowwise: &RowwisePiece{rows}},
 	} {
 		out := estimateOf(t, EstimateInput{Gauge: gateGauge(), State: FabricStateFullyRelaxed, Pieces: []Piece{p}})
@@ -119,7 +121,7 @@ func TestWholeBalls(t *testing.T) {
 			// 10n*(100+reserve)/100 in balls of 50.
 			want := (10*n*(100+reserve) + 4999) / 5000
 			bySwatch := estimateOf(t, EstimateInput{
-				Gauge: gateGauge(), Pieces: []Piece{{Trapezoid: &TrapezoidPiece{100, 100, float64(n)}}}, ReservePercent: &r,
+				Gauge: gateGauge(), Pieces: []Piece{{Trapezoid: &TrapezoidPiece{new(100.0), new(100.0), float64(n)}}}, ReservePercent: &r,
 				Swatch: &WeighedSwatch{MassG: 10, WidthCm: 10, HeightCm: 10}, PutUp: &yarn.PutUp{BallM: 130, BallG: 50}, DyeLot: DyeLotMoreLater,
 			})
 			byLoop := estimateOf(t, EstimateInput{

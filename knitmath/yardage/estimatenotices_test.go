@@ -13,7 +13,7 @@ import (
 func TestYarnNotices(t *testing.T) {
 	rows := 18 * 5.5 / 4.2
 	base := EstimateInput{Gauge: &gauge.Gauge{Stitches: 18, Rows: rows}, State: FabricStateFullyRelaxed,
-		Pieces: []Piece{{Trapezoid: &TrapezoidPiece{50, 50, 50}}}, PutUp: &yarn.PutUp{BallM: 200, BallG: 100}}
+		Pieces: []Piece{{Trapezoid: &TrapezoidPiece{new(50.0), new(50.0), 50}}}, PutUp: &yarn.PutUp{BallM: 200, BallG: 100}}
 	with := func(change func(*EstimateInput)) EstimateInput {
 		in := base
 		change(&in)
@@ -36,7 +36,7 @@ func TestYarnNotices(t *testing.T) {
 			[]string{"gauge UNUSUAL_RATIO"}},
 		{"garter may be square", with(func(in *EstimateInput) {
 			in.Gauge = &gauge.Gauge{Stitches: 18, Rows: 36}
-			in.Pieces = []Piece{{Pattern: StitchPatternGarter, Trapezoid: &TrapezoidPiece{50, 50, 50}}}
+			in.Pieces = []Piece{{Pattern: StitchPatternGarter, Trapezoid: &TrapezoidPiece{new(50.0), new(50.0), 50}}}
 		}), nil},
 		{"garter at the gauge of stockinette", with(func(in *EstimateInput) {
 			in.Pieces = []Piece{{Pattern: StitchPatternGarter, Counted: &CountedPiece{50, 50}}}
@@ -95,9 +95,9 @@ func TestYarnMetamorphic(t *testing.T) {
 		// times the stitches' area, twice their length: twice the loop, as many stitches.
 		over := 20.0
 		double := estimateOf(t, EstimateInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: stitches * 1.3, OverCm: &over},
-			Pieces: []Piece{{Trapezoid: &TrapezoidPiece{20, 40, 60}}}})
+			Pieces: []Piece{{Trapezoid: &TrapezoidPiece{new(20.0), new(40.0), 60}}}})
 		single := estimateOf(t, EstimateInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: stitches * 1.3, OverCm: nil},
-			Pieces: []Piece{{Trapezoid: &TrapezoidPiece{10, 20, 30}}}})
+			Pieces: []Piece{{Trapezoid: &TrapezoidPiece{new(10.0), new(20.0), 30}}}})
 		knittest.Near(t, "stitches", double.Stitches, single.Stitches, 1e-12)
 		knittest.Near(t, "metres", double.LengthM.Likely, 2*single.LengthM.Likely, 1e-12)
 	}

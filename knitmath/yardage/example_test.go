@@ -16,7 +16,7 @@ func ExampleEstimateYarn() {
 		State: yardage.FabricStateFullyRelaxed,
 		Pieces: []yardage.Piece{
 			{Name: "scarf", Counted: &yardage.CountedPiece{Stitches: 44, Rows: 480}},
-			{Name: "mittens", Times: new(2), Trapezoid: &yardage.TrapezoidPiece{StartWidthCm: 22, EndWidthCm: 22, HeightCm: 26}},
+			{Name: "mittens", Times: new(2), Trapezoid: &yardage.TrapezoidPiece{StartWidthCm: new(22.0), HeightCm: 26}},
 		},
 		PutUp: &yarn.PutUp{BallM: 200, BallG: 100},
 	})

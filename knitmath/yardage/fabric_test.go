@@ -29,7 +29,7 @@ func TestGarterFactor(t *testing.T) {
 // stitch takes 21*42/(22*28.8) = 1.39 times as much; its loop constant is f*f*23.1 = 31.6.
 func TestPieceOfItsOwnGauge(t *testing.T) {
 	stockinette, garter := &gauge.Gauge{Stitches: 22, Rows: 22 * 5.5 / 4.2}, &gauge.Gauge{Stitches: 21, Rows: 42}
-	square := Piece{Trapezoid: &TrapezoidPiece{10, 10, 10}}
+	square := Piece{Trapezoid: &TrapezoidPiece{new(10.0), new(10.0), 10}}
 	border := Piece{Pattern: StitchPatternGarter, Gauge: garter, Trapezoid: square.Trapezoid}
 	out := estimateOf(t, EstimateInput{Gauge: stockinette, State: FabricStateFullyRelaxed, Pieces: []Piece{square, border}})
 	body, edge := out.Pieces[0], out.Pieces[1]
@@ -49,7 +49,7 @@ func TestPieceOfItsOwnGauge(t *testing.T) {
 // Where only stitches are known and all is garter stitch, its rows are 2 to a stitch.
 func TestGarterRowsDerived(t *testing.T) {
 	in := EstimateInput{StitchGauge: &StitchGauge{Stitches: 20}, State: FabricStateFullyRelaxed,
-		Pieces: []Piece{{Pattern: StitchPatternGarter, Trapezoid: &TrapezoidPiece{50, 50, 50}}}}
+		Pieces: []Piece{{Pattern: StitchPatternGarter, Trapezoid: &TrapezoidPiece{new(50.0), new(50.0), 50}}}}
 	out := estimateOf(t, in)
 	knittest.Near(t, "ratio", out.RowsToStitch, 2, 1e-12)
 	in.StitchGauge, in.Gauge = nil, &gauge.Gauge{Stitches: 20, Rows: 40}

@@ -44,7 +44,7 @@ func TestYarnRefusals(t *testing.T) {
 		{"pattern and factor", piece(Piece{Counted: &CountedPiece{1, 1}, Pattern: StitchPatternStockinette, PatternFactor: knittest.Ptr(1.0)}),
 			[]string{"pieces[0].pattern CONTRADICTORY", "pieces[0].pattern_factor CONTRADICTORY"}},
 		{"not finite", EstimateInput{Gauge: &gauge.Gauge{Stitches: nan, Rows: inf, OverCm: nil},
-			Pieces: []Piece{{Trapezoid: &TrapezoidPiece{nan, inf, nan}, PatternFactor: &nan}},
+			Pieces: []Piece{{Trapezoid: &TrapezoidPiece{new(nan), new(inf), nan}, PatternFactor: &nan}},
 			Swatch: &WeighedSwatch{nan, inf, nan, &inf, 0}, PutUp: &yarn.PutUp{BallM: nan, BallG: inf}, ReservePercent: &nan,
 			Colours: []ColourShare{{"", nan}, {"", inf}}},
 			[]string{"gauge.stitches NOT_FINITE", "gauge.rows NOT_FINITE", "pieces[0].pattern_factor NOT_FINITE",
@@ -53,7 +53,7 @@ func TestYarnRefusals(t *testing.T) {
 				"swatch.height_cm NOT_FINITE", "swatch.scale_step_g NOT_FINITE", "put_up.ball_m NOT_FINITE", "put_up.ball_g NOT_FINITE",
 				"reserve_percent NOT_FINITE", "colours[0].share_percent NOT_FINITE", "colours[1].share_percent NOT_FINITE"}},
 		{"zero and negative", EstimateInput{Gauge: g, Pieces: []Piece{{Times: n(0), PatternFactor: knittest.Ptr(0.0),
-			Trapezoid: &TrapezoidPiece{-1, 1, -1}}},
+			Trapezoid: &TrapezoidPiece{new(-1.0), new(1.0), -1}}},
 			Swatch: &WeighedSwatch{-1, -1, -1, knittest.Ptr(0.0), 0}, PutUp: &yarn.PutUp{BallM: -1, BallG: -1}, ReservePercent: knittest.Ptr(-1.0),
 			Colours: []ColourShare{{"", -1}, {"", 101}}},
 			[]string{"pieces[0].times OUT_OF_RANGE", "pieces[0].pattern_factor OUT_OF_RANGE",
@@ -90,7 +90,7 @@ func TestYarnRefusals(t *testing.T) {
 		{"more than there is", EstimateInput{Gauge: &gauge.Gauge{Stitches: 0.001, Rows: 0.001},
 			Pieces: []Piece{{Times: n(100), Counted: &CountedPiece{10_000, 10_000}}}},
 			[]string{"gauge INFEASIBLE", "pieces INFEASIBLE"}},
-		{"heavier than there is", EstimateInput{Gauge: g, Pieces: []Piece{{Times: n(100), Trapezoid: &TrapezoidPiece{1000, 1000, 1000}}},
+		{"heavier than there is", EstimateInput{Gauge: g, Pieces: []Piece{{Times: n(100), Trapezoid: &TrapezoidPiece{new(1000.0), new(1000.0), 1000}}},
 			Swatch: &WeighedSwatch{MassG: 10_000, WidthCm: 1, HeightCm: 1}},
 			[]string{"gauge INFEASIBLE", "pieces INFEASIBLE", "swatch INFEASIBLE"}},
 	} {
@@ -155,7 +155,7 @@ func FuzzEstimateYarn(f *testing.F) {
 			in.Pieces = append(in.Pieces, Piece{Name: "a", Times: &b, Pattern: StitchPattern(enums >> 2), Counted: &CountedPiece{a, b}})
 		}
 		if given&4 != 0 {
-			in.Pieces = append(in.Pieces, Piece{PatternFactor: &factor, Trapezoid: &TrapezoidPiece{w1, w2, h}})
+			in.Pieces = append(in.Pieces, Piece{PatternFactor: &factor, Trapezoid: &TrapezoidPiece{new(w1), new(w2), h}})
 		}
 		if given&8 != 0 {
 			in.Pieces = append(in.Pieces, Piece{Rowwise: &RowwisePiece{[]int{a, b, a}}})

@@ -26,17 +26,17 @@ func handbookPieces(article string) []Piece {
 	case "adult_sweater":
 		two := 2
 		return []Piece{
-			{Name: "back and front", Times: &two, Trapezoid: &TrapezoidPiece{51, 51, 66}},
-			{Name: "sleeves", Times: &two, Trapezoid: &TrapezoidPiece{20, 38, 45}},
+			{Name: "back and front", Times: &two, Trapezoid: &TrapezoidPiece{new(51.0), new(51.0), 66}},
+			{Name: "sleeves", Times: &two, Trapezoid: &TrapezoidPiece{new(20.0), new(38.0), 45}},
 		}
 	case "hat":
 		return []Piece{
-			{Name: "brim", Pattern: StitchPatternRib, Trapezoid: &TrapezoidPiece{54, 54, 12}},
-			{Name: "body", Trapezoid: &TrapezoidPiece{54, 54, 13}},
-			{Name: "crown", Trapezoid: &TrapezoidPiece{54, 6, 8}},
+			{Name: "brim", Pattern: StitchPatternRib, Trapezoid: &TrapezoidPiece{new(54.0), new(54.0), 12}},
+			{Name: "body", Trapezoid: &TrapezoidPiece{new(54.0), new(54.0), 13}},
+			{Name: "crown", Trapezoid: &TrapezoidPiece{new(54.0), new(6.0), 8}},
 		}
 	case "scarf":
-		return []Piece{{Trapezoid: &TrapezoidPiece{15.24, 15.24, 121.92}}}
+		return []Piece{{Trapezoid: &TrapezoidPiece{new(15.24), new(15.24), 121.92}}}
 	}
 	return nil
 }

@@ -30,7 +30,7 @@ func squareMetre(t *testing.T, stitches, rows float64, state FabricState, p *yar
 	t.Helper()
 	out, err := EstimateYarn(EstimateInput{
 		Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, State: state, PutUp: p,
-		Pieces: []Piece{{Trapezoid: &TrapezoidPiece{100, 100, 100}}},
+		Pieces: []Piece{{Trapezoid: &TrapezoidPiece{new(100.0), new(100.0), 100}}},
 	})
 	if err != nil {
 		t.Fatal(err)
@@ -105,7 +105,7 @@ func TestArealDensityIdentities(t *testing.T) {
 		knittest.Near(t, "100 kc w", metres, 100*5.5*stitches/10, 1e-6)
 		// A square yard of it, by area.
 		yard, err := EstimateYarn(EstimateInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, State: FabricStateFullyRelaxed,
-			PutUp: put, Pieces: []Piece{{Trapezoid: &TrapezoidPiece{91.44, 91.44, 91.44}}}})
+			PutUp: put, Pieces: []Piece{{Trapezoid: &TrapezoidPiece{new(91.44), new(91.44), 91.44}}}})
 		if err != nil {
 			t.Fatal(err)
 		}

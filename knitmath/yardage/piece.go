@@ -20,10 +20,10 @@ type CountedPiece struct {
 	Rows     int
 }
 
-// A TrapezoidPiece is measured in cm.
+// A TrapezoidPiece is measured in cm. A width that is nil is as the other: a rectangle.
 type TrapezoidPiece struct {
-	StartWidthCm float64
-	EndWidthCm   float64
+	StartWidthCm *float64
+	EndWidthCm   *float64
 	HeightCm     float64
 }
 
@@ -140,8 +140,8 @@ func vetCounted(c *fault.Checks, path string, p CountedPiece) {
 }
 
 func vetTrapezoid(c *fault.Checks, path string, p TrapezoidPiece) {
-	c.Number(path, "start_width_cm", p.StartWidthCm, 0, measure.MaxCm)
-	c.Number(path, "end_width_cm", p.EndWidthCm, 0, measure.MaxCm)
+	c.OptionalNumber(path, "start_width_cm", p.StartWidthCm, 0, measure.MaxCm)
+	c.OptionalNumber(path, "end_width_cm", p.EndWidthCm, 0, measure.MaxCm)
 	if c.Sound(path) && p.widths() == 0 {
 		c.Add(fault.Join(path, "start_width_cm"), fault.ReasonRequired, "is missing or 0, and so is end_width_cm; give one of them or both")
 		c.Add(fault.Join(path, "end_width_cm"), fault.ReasonRequired, "is missing or 0, and so is start_width_cm; give one of them or both")
@@ -219,7 +219,8 @@ func (q *question) worked(p Piece) piece {
 
 // widths is both widths together, in micrometres.
 func (p TrapezoidPiece) widths() int64 {
-	return measure.Micrometres(p.StartWidthCm) + measure.Micrometres(p.EndWidthCm)
+	start := fault.Or(p.StartWidthCm, fault.Or(p.EndWidthCm, 0))
+	return measure.Micrometres(start) + measure.Micrometres(fault.Or(p.EndWidthCm, start))
 }
 
 // measure is the stitches and the area in cm2 of a piece at its gauge, which may be off.

@@ -11,7 +11,7 @@ import (
 // Rows that are derived are those of the state fully relaxed; a gauge with such rows has
 // the same likely answer, and the range goes from 1.2 to 1.4 rows to a stitch.
 func TestRowsDerived(t *testing.T) {
-	for _, p := range []Piece{{Counted: &CountedPiece{200, 100}}, {Trapezoid: &TrapezoidPiece{50, 50, 50}}} {
+	for _, p := range []Piece{{Counted: &CountedPiece{200, 100}}, {Trapezoid: &TrapezoidPiece{new(50.0), new(50.0), 50}}} {
 		in := hundredMetres()
 		in.Pieces, in.Gauge, in.StitchGauge = []Piece{p}, nil, &StitchGauge{Stitches: 84}
 		out := estimateOf(t, in)
@@ -74,7 +74,7 @@ func TestRowsDerivedByPiece(t *testing.T) {
 	of := func(patterns ...StitchPattern) Estimate {
 		in := EstimateInput{StitchGauge: &StitchGauge{Stitches: 20}, State: FabricStateFullyRelaxed}
 		for _, p := range patterns {
-			in.Pieces = append(in.Pieces, Piece{Pattern: p, Trapezoid: &TrapezoidPiece{50, 40, 40}})
+			in.Pieces = append(in.Pieces, Piece{Pattern: p, Trapezoid: &TrapezoidPiece{new(50.0), new(40.0), 40}})
 		}
 		return estimateOf(t, in)
 	}
@@ -100,7 +100,7 @@ func TestGaugeOffBySwatch(t *testing.T) {
 	if out.BySwatch.RangeCovers != want {
 		t.Errorf("%q", out.BySwatch.RangeCovers)
 	}
-	in.Pieces = []Piece{{Trapezoid: &TrapezoidPiece{50, 50, 50}}}
+	in.Pieces = []Piece{{Trapezoid: &TrapezoidPiece{new(50.0), new(50.0), 50}}}
 	m = estimateOf(t, in).BySwatch.MassG
 	knittest.Near(t, "in cm", m.High/m.Low, 10.0005/9.9995, 1e-9)
 }

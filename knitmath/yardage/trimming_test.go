@@ -92,7 +92,7 @@ func TestGaugeOff(t *testing.T) {
 		low, high float64
 	}{
 		{"counted", Piece{Counted: &CountedPiece{200, 100}}, 1 / 1.05, 1 / 0.95},
-		{"area", Piece{Trapezoid: &TrapezoidPiece{50, 50, 50}}, 0.95, 1.05},
+		{"area", Piece{Trapezoid: &TrapezoidPiece{new(50.0), new(50.0), 50}}, 0.95, 1.05},
 	} {
 		in := hundredMetres()
 		in.Pieces = []Piece{c.piece}
@@ -108,7 +108,7 @@ func TestGaugeOff(t *testing.T) {
 // A ruler that is off widens the range by swatch: 10 g to (10±0.5)^2 cm2.
 func TestRulerOff(t *testing.T) {
 	in := hundredMetres()
-	in.Pieces = []Piece{{Trapezoid: &TrapezoidPiece{100, 100, 100}}}
+	in.Pieces = []Piece{{Trapezoid: &TrapezoidPiece{new(100.0), new(100.0), 100}}}
 	in.Swatch = &WeighedSwatch{MassG: 10, WidthCm: 10, HeightCm: 10, ScaleStepG: new(0.001), RulerStepCm: 0.5}
 	m := estimateOf(t, in).BySwatch.MassG
 	knittest.Near(t, "low", m.Low, 1e4*(10-0.0005)/(10.5*10.5), 1e-12)

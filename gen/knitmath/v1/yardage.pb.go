@@ -383,11 +383,12 @@ func (x *CountedPiece) GetRows() int32 {
 // half yoke.
 type TrapezoidPiece struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// Width at the start, in cm, 0 to 1,000. Default 0: a point.
-	StartWidthCm float64 `protobuf:"fixed64,1,opt,name=start_width_cm,json=startWidthCm,proto3" json:"start_width_cm,omitempty"`
-	// Width at the end, in cm, 0 to 1,000; not 0 together with start_width_cm.
-	// Default 0: a point.
-	EndWidthCm float64 `protobuf:"fixed64,2,opt,name=end_width_cm,json=endWidthCm,proto3" json:"end_width_cm,omitempty"`
+	// Width at the start, in cm, 0 to 1,000; 0 is a point. Default: end_width_cm,
+	// a rectangle.
+	StartWidthCm *float64 `protobuf:"fixed64,1,opt,name=start_width_cm,json=startWidthCm,proto3,oneof" json:"start_width_cm,omitempty"`
+	// Width at the end, in cm, 0 to 1,000; not 0 together with start_width_cm; 0
+	// is a point. Default: start_width_cm, a rectangle.
+	EndWidthCm *float64 `protobuf:"fixed64,2,opt,name=end_width_cm,json=endWidthCm,proto3,oneof" json:"end_width_cm,omitempty"`
 	// Height, in cm, 0.1 to 1,000.
 	HeightCm      float64 `protobuf:"fixed64,3,opt,name=height_cm,json=heightCm,proto3" json:"height_cm,omitempty"`
 	unknownFields protoimpl.UnknownFields
@@ -420,15 +421,15 @@ func (x *TrapezoidPiece) ProtoReflect() protoreflect.Message {
 }
 
 func (x *TrapezoidPiece) GetStartWidthCm() float64 {
-	if x != nil {
-		return x.StartWidthCm
+	if x != nil && x.StartWidthCm != nil {
+		return *x.StartWidthCm
 	}
 	return 0
 }
 
 func (x *TrapezoidPiece) GetEndWidthCm() float64 {
-	if x != nil {
-		return x.EndWidthCm
+	if x != nil && x.EndWidthCm != nil {
+		return *x.EndWidthCm
 	}
 	return 0
 }
@@ -1902,12 +1903,14 @@ const file_knitmath_v1_yardage_proto_rawDesc = "" +
 	"\fCountedPiece\x12,\n" +
 	"\bstitches\x18\x01 \x01(\x05B\x10\xe0A\x02\xbaH\n" +
 	"\x1a\b@\xdc\x01\x18\x90N(\x01R\bstitches\x12#\n" +
-	"\x04rows\x18\x02 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@x\x18\x90N(\x01R\x04rows\"\x84\x02\n" +
-	"\x0eTrapezoidPiece\x12X\n" +
-	"\x0estart_width_cm\x18\x01 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x006@\x19\x00\x00\x00\x00\x00@\x8f@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00R\fstartWidthCm\x12T\n" +
-	"\fend_width_cm\x18\x02 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00A@\x19\x00\x00\x00\x00\x00@\x8f@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00R\n" +
-	"endWidthCm\x12B\n" +
-	"\theight_cm\x18\x03 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00G@\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?R\bheightCm\"L\n" +
+	"\x04rows\x18\x02 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@x\x18\x90N(\x01R\x04rows\"\x98\x02\n" +
+	"\x0eTrapezoidPiece\x12P\n" +
+	"\x0estart_width_cm\x18\x01 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x006@\x19\x00\x00\x00\x00\x00@\x8f@)\x00\x00\x00\x00\x00\x00\x00\x00H\x00R\fstartWidthCm\x88\x01\x01\x12L\n" +
+	"\fend_width_cm\x18\x02 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00A@\x19\x00\x00\x00\x00\x00@\x8f@)\x00\x00\x00\x00\x00\x00\x00\x00H\x01R\n" +
+	"endWidthCm\x88\x01\x01\x12B\n" +
+	"\theight_cm\x18\x03 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00G@\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?R\bheightCmB\x11\n" +
+	"\x0f_start_width_cmB\x0f\n" +
+	"\r_end_width_cm\"L\n" +
 	"\fRowwisePiece\x12<\n" +
 	"\frow_stitches\x18\x01 \x03(\x05B\x19\xe0A\x02\xbaH\x13\x92\x01\x10\b\x01\x10\x90N\"\t\x1a\a@x\x18\x90N(\x01R\vrowStitches\"\xb5\x04\n" +
 	"\x05Piece\x12(\n" +
@@ -2184,6 +2187,7 @@ func file_knitmath_v1_yardage_proto_init() {
 	file_knitmath_v1_outline_proto_init()
 	file_knitmath_v1_presence_proto_init()
 	file_knitmath_v1_report_proto_init()
+	file_knitmath_v1_yardage_proto_msgTypes[1].OneofWrappers = []any{}
 	file_knitmath_v1_yardage_proto_msgTypes[3].OneofWrappers = []any{
 		(*Piece_Counted)(nil),
 		(*Piece_Trapezoid)(nil),
