@@ -90,7 +90,7 @@ func TestYarnRefusals(t *testing.T) {
 		{"more than there is", EstimateInput{Gauge: &gauge.Gauge{Stitches: 0.001, Rows: 0.001},
 			Pieces: []Piece{{Times: n(100), Counted: &CountedPiece{10_000, 10_000}}}},
 			[]string{"gauge INFEASIBLE", "pieces INFEASIBLE"}},
-		{"heavier than there is", EstimateInput{Gauge: g, Pieces: []Piece{{Times: n(100), Trapezoid: &TrapezoidPiece{new(1000.0), new(1000.0), 1000}}},
+		{"heavier than there is", EstimateInput{Gauge: g, Pieces: []Piece{{Times: n(100), Trapezoid: &TrapezoidPiece{new(1000.0), nil, 1000}}},
 			Swatch: &WeighedSwatch{MassG: 10_000, WidthCm: 1, HeightCm: 1}},
 			[]string{"gauge INFEASIBLE", "pieces INFEASIBLE", "swatch INFEASIBLE"}},
 	} {

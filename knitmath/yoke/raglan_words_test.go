@@ -21,7 +21,7 @@ func TestRaglanInWords(t *testing.T) {
 		"Join body and sleeves in the round: 84 stitches. From the beginning of the round, left and right as worn: " +
 			"back 24, line 2, left sleeve 14, line 2, front 24, line 2, right sleeve 14, line 2.",
 		"The round begins with the first stitch of the back, at a marker. " +
-			"The lines lie on the sleeves' side of the markers, and their stitches are knit in every round.",
+			"The lines lie on the sleeves' side of the markers, and their stitches are knit in every round until they meet.",
 		"Round 1: k24, pm, k18, pm, k24, pm, k18.",
 		"Note: where lines tell several rounds each, work the rounds in the order of their numbers.",
 		"Rounds 2 and 6 (decrease round): " +

@@ -23,7 +23,11 @@ func (r raglan) directions(o Raglan, plan decreaseRounds, kinds []raglanKind) []
 		o.Back.StartStitches, line, o.Sleeve.StartStitches, line, o.Front.StartStitches, line, o.Sleeve.StartStitches, line))
 	begins := "The round begins with the first stitch of the back, at a marker. "
 	if r.line > 0 {
-		d = append(d, begins+"The lines lie on the sleeves' side of the markers, and their stitches are knit in every round.")
+		always := ""
+		if o.Sleeve.EndStitches == 0 {
+			always = " until they meet"
+		}
+		d = append(d, begins+"The lines lie on the sleeves' side of the markers, and their stitches are knit in every round"+always+".")
 	} else {
 		d = append(d, begins+"The other markers lie between the parts.")
 	}

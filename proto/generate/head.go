@@ -11,9 +11,10 @@ import (
 // aboutDocument opens the description; the rooms follow.
 const aboutDocument = `The arithmetic of hand knitting, exactly: every rounding is named, and every figure says where it comes from.
 
-Fields are named as in the .proto files. Lengths are in centimetres, masses in grams, yarn in metres. What an answer is
-said to hold is the whole answer. A question is put by POST, or, if it is short and has no list of objects, in a query
-string by GET: such operations end in ` + "`" + byGet + "`" + `. HEAD is answered wherever GET is, without the body.
+Fields are named as in the .proto files; a question may have them in camelCase too. Lengths are in centimetres, masses
+in grams, yarn in metres. What an answer is said to hold is the whole answer. A question is put by POST, or, if it is
+short and has no list of objects, in a query string by GET: such operations end in ` + "`" + byGet + "`" + `.
+HEAD is answered wherever GET is, without the body.
 A number may be sent as text ("22"), as protobuf's JSON has it; answers have numbers.
 
 What a value of an enum means stands in the description of the enum and, for programs, in x-enum-descriptions beside it.`
