@@ -87,7 +87,7 @@ func TestPricesOfTexts(t *testing.T) {
 	text, counts := gradedPiece(300)
 	in := CheckInstructionsInput{Text: text, StartStitches: counts}
 	piece := read(in.Text, len(counts), nil, true)
-	w, err := piece.work(t.Context(), Start{Counts: counts}, in.charge(glanceAt(text)))
+	w, err := new(room).work(t.Context(), piece, Start{Counts: counts}, in.charge(glanceAt(text)))
 	if err != nil || len(piece.Lines) != 300 || len(w.Findings) > 0 || w.charge > in.charge(glanceAt(text))/3 {
 		t.Errorf("%d lines: charged %d of %d, priced %d, %+v, %v", len(piece.Lines), w.charge, in.charge(glanceAt(text)), in.Cost(),
 			w.Findings, err)

@@ -89,8 +89,9 @@ func CheckInstructions(ctx context.Context, in CheckInstructionsInput) (CheckedI
 		sizes = len(in.StartStitches)
 	}
 	own := ownNames(in.Abbreviations)
-	var room []token
-	piece := readInto(&room, in.Text, sizes, own, len(in.StartStitches) > 0)
+	began := len(in.StartStitches) > 0
+	first := new(room)
+	piece := first.read(in.Text, parser{own: own, sizes: sizes, began: began, given: began})
 	if len(in.StartStitches) == 0 && !piece.CastsOn() {
 		c.Add("start_stitches", fault.ReasonRequired,
 			"is missing, and the text does not begin with a cast-on such as \"CO 96 (104, 112) sts\"")
@@ -98,11 +99,11 @@ func CheckInstructions(ctx context.Context, in CheckInstructionsInput) (CheckedI
 	}
 	start := Start{Counts: in.StartStitches, Construction: in.Construction, Side: in.FirstSide, noted: in.WithRuns}
 	g := glanceAt(in.Text)
-	worked, err := piece.work(ctx, start, in.charge(g))
+	worked, err := first.work(ctx, piece, start, in.charge(g))
 	if err != nil {
 		return CheckedInstructions{}, err
 	}
-	try := corrector{ctx: ctx, own: own, sizes: sizes, start: start, piece: piece, worked: &worked, room: room,
+	try := corrector{ctx: ctx, own: own, sizes: sizes, start: start, piece: piece, worked: &worked, room: first.forTrials(),
 		spare: chargesPerStep * trying(in.once(g))}
 	try.start.noted = false
 	try.correct()

@@ -40,7 +40,7 @@ type corrector struct {
 	piece  *Piece
 	worked *Worked
 	spare  int // charge that is left for trying
-	room   []token
+	room   *room
 }
 
 // candidate is a change that may make a finding go.
@@ -141,11 +141,13 @@ func (c *corrector) works(f *Finding, q *candidate) bool {
 	if q.row >= 0 && !c.knits(q) {
 		return false
 	}
-	piece := readInto(&c.room, text, c.sizes, c.own, len(c.start.Counts) > 0)
+	c.room.lines = slices.Grow(c.room.lines[:0], len(c.piece.Lines))
+	began := len(c.start.Counts) > 0
+	piece := c.room.read(text, parser{own: c.own, sizes: c.sizes, began: began, given: began})
 	if piece.SizeCount != c.piece.SizeCount || !q.written && !alike(c.piece, piece) {
 		return false
 	}
-	worked, err := piece.work(c.ctx, c.start, c.spare)
+	worked, err := c.room.work(c.ctx, piece, c.start, c.spare)
 	if err != nil {
 		return false
 	}

@@ -11,6 +11,7 @@ import (
 // engine works the sizes one after the other and joins what they find.
 type engine struct {
 	meter
+	room    *room
 	piece   *Piece
 	start   Start
 	journal *journal // nil where the runs are not wanted
@@ -48,11 +49,15 @@ type engine struct {
 // allSizes is for a profile that is the same in all sizes.
 const allSizes = -1
 
-func newEngine(p *Piece, start Start, w *Worked, found *findings) *engine {
-	e := &engine{piece: p, start: start, out: w, found: found,
-		details: make([]*detail, len(found.list), MaxFindings), hands: handWork, written: &numbering{},
-		facts: make([]facts, len(p.Lines)), profiles: make([]profile, len(p.Lines)), doneFor: make([]int8, len(p.Lines)),
-		seen: make([]bool, len(p.Lines))}
+func (in *room) newEngine(p *Piece, start Start, w *Worked, found *findings) *engine {
+	last := in.engine
+	if last == nil {
+		last = &engine{written: &numbering{}}
+	}
+	e := &engine{room: in, piece: p, start: start, out: w, found: found,
+		details: zeroed(last.details, len(found.list)), hands: handWork, written: last.written,
+		facts: zeroed(last.facts, len(p.Lines)), profiles: zeroed(last.profiles, len(p.Lines)), doneFor: zeroed(last.doneFor, len(p.Lines)),
+		seen: zeroed(last.seen, len(p.Lines)), history: last.history, lines: last.lines, steps: last.steps, places: last.places}
 	for i := range p.Lines {
 		e.facts[i] = factsOf(&p.Lines[i])
 	}

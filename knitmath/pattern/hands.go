@@ -88,7 +88,7 @@ func (r *runner) pickUp(before hand) bool {
 		}
 		plain = 1
 	}
-	m := stitch.NewMachine(style)
+	m := r.room.needles(style)
 	if m.CastOn(int(before.left)) != nil {
 		return false
 	}

@@ -14,7 +14,7 @@ func (c *corrector) knits(q *candidate) bool {
 		return true // only its claim is mended, which stands outside
 	}
 	text := c.piece.source[at.start:q.at.start] + q.put + c.piece.source[q.at.end:at.end]
-	one := readRow(text, c.piece.SizeCount, c.own)
+	one := c.room.readRow(text, c.piece.SizeCount, c.own)
 	if len(one.Lines) != 1 || one.Lines[0].info.kind != lineRow {
 		return true // a row that says more than its steps is left to the counting
 	}
@@ -36,7 +36,7 @@ func (c *corrector) knits(q *candidate) bool {
 		} else if len(l.ClaimedStitches) > 0 {
 			want = atSize(l.ClaimedStitches, size)
 		}
-		if !knitsTo(one, size, on, want) {
+		if !c.room.knitsTo(one, size, on, want) {
 			return false
 		}
 	}
@@ -54,8 +54,8 @@ func (c *corrector) pay(steps int) bool {
 
 // knitsTo has the machine knit the first row of a piece, on plain knitting; want is the
 // count after it, -1 for any.
-func knitsTo(p *Piece, size, on, want int) bool {
-	r := &runner{engine: &engine{piece: p}, size: size, round: true, side: stitch.RightSide}
+func (in *room) knitsTo(p *Piece, size, on, want int) bool {
+	r := &runner{engine: &engine{piece: p, room: in}, size: size, round: true, side: stitch.RightSide}
 	row, _, ok := r.rowOf(p.Lines[0].Steps, int64(on))
 	if !ok {
 		return true // markers, for one, are for a walker

@@ -30,26 +30,25 @@ func Read(text string, o Options) *Piece {
 // read reads a text that is not too long. began says that there are stitches before
 // it, so that rows are worked although no cast-on comes first.
 func read(text string, sizes int, own map[string]meaning, began bool) *Piece {
-	var room []token
-	return readInto(&room, text, sizes, own, began)
+	return new(room).read(text, parser{own: own, sizes: sizes, began: began, given: began})
 }
 
-// readInto reads one text after the other with the same room for their tokens, which take up
-// to 40 times the length of a text: it is read anew for every correction that is tried.
-func readInto(room *[]token, text string, sizes int, own map[string]meaning, began bool) *Piece {
-	p := parser{tokens: *room, own: own, sizes: sizes, began: began, given: began}
-	piece := p.read(text)
-	*room = p.tokens
+// read reads a text with a parser that knows what is to be known of it.
+func (in *room) read(text string, p parser) *Piece {
+	p.tokens, p.found.list = in.tokens, in.said[:0]
+	piece := p.read(text, in.lines[:0])
+	in.tokens, in.said, in.lines = p.tokens, p.found.list, piece.Lines
 	return piece
 }
 
-func (p *parser) read(text string) *Piece {
+// read reads a text; lines are memory for its lines.
+func (p *parser) read(text string, lines []Line) *Piece {
 	p.tokens = padded(text, p.tokens)
 	p.found.source = text
 	if p.sizes < 1 {
 		p.sizes = min(p.sizesIn(), MaxSizes)
 	}
-	piece := &Piece{source: text, SizeCount: p.sizes}
+	piece := &Piece{Lines: lines, source: text, SizeCount: p.sizes}
 	p.piece = piece
 	for {
 		p.skipBreaks()
@@ -75,8 +74,11 @@ func (p *parser) read(text string) *Piece {
 
 // readRow reads a text that was written from a row or a direction.
 func readRow(text string, sizes int, own map[string]meaning) *Piece {
-	p := parser{own: own, sizes: sizes, began: true, given: true, onlyRows: true}
-	return p.read(text)
+	return new(room).readRow(text, sizes, own)
+}
+
+func (in *room) readRow(text string, sizes int, own map[string]meaning) *Piece {
+	return in.read(text, parser{own: own, sizes: sizes, began: true, given: true, onlyRows: true})
 }
 
 // parser reads tokens by recursive descent, one function for each rule of the

@@ -121,7 +121,7 @@ func TestSchedulesAreWithinTheirPrice(t *testing.T) {
 	} {
 		in := CheckInstructionsInput{Text: text, StartStitches: []int{8000, 8000, 8000}}
 		piece := Read(in.Text, Options{SizeCount: 3})
-		w, err := piece.work(context.Background(), Start{Counts: in.StartStitches}, maxCharge)
+		w, err := new(room).work(context.Background(), piece, Start{Counts: in.StartStitches}, maxCharge)
 		if err != nil || w.charge > in.charge(glanceAt(text)) {
 			t.Errorf("%.80q: charged %d of %d, %v", text, w.charge, in.charge(glanceAt(text)), err)
 		}

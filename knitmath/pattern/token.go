@@ -31,7 +31,7 @@ func scan(source string) []token { return scanned(source, nil, 0).tokens }
 func scanned(source string, room []token, breaks int) *scanner {
 	s := &scanner{source: source, line: 1, column: 1, tokens: room[:0]}
 	if likely := breaks + likelyTokens(source) + 1 + beyond; cap(room) < likely {
-		s.tokens = make([]token, 0, likely)
+		s.tokens = make([]token, 0, likely+likely/16) // with a correction a text is a little longer
 	}
 	for range breaks {
 		s.tokens = append(s.tokens, token{kind: tokenNewline, span: s.here(), number: 2})

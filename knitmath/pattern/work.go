@@ -2,7 +2,6 @@ package pattern
 
 import (
 	"context"
-	"slices"
 	"sort"
 
 	"example.com/knitmath/knitmath/stitch"
@@ -81,15 +80,17 @@ type Worked struct {
 // count and a claim disagree, the next rows show which of them was meant. So one
 // mistake is found once.
 func (p *Piece) Work(start Start) Worked {
-	w, _ := p.work(context.Background(), start, maxCharge) // which has no end
+	w, _ := new(room).work(context.Background(), p, start, maxCharge) // which has no end
 	return w
 }
 
 // work is Work for a charge, which stops with the error of a context soon after its
 // end.
-func (p *Piece) work(ctx context.Context, start Start, charge int) (Worked, error) {
-	w := Worked{Lines: make([]LineCounts, len(p.Lines)), EndStitches: make([]int, p.SizeCount), WorkedRows: make([]int, p.SizeCount)}
-	numbers := make([]int, 6*len(p.Lines)*p.SizeCount)
+func (in *room) work(ctx context.Context, p *Piece, start Start, charge int) (Worked, error) {
+	in.counts = zeroed(in.counts, len(p.Lines))
+	in.numbers = zeroed(in.numbers, 6*len(p.Lines)*p.SizeCount)
+	w := Worked{Lines: in.counts, EndStitches: make([]int, p.SizeCount), WorkedRows: make([]int, p.SizeCount)}
+	numbers := in.numbers
 	for i := range numbers {
 		numbers[i] = -1
 	}
@@ -101,12 +102,12 @@ func (p *Piece) work(ctx context.Context, start Start, charge int) (Worked, erro
 		}
 	}
 	found := p.found
-	found.list = slices.Clone(found.list)
+	found.list = append(in.found[:0], found.list...)
 	found.at = nil
-	e := newEngine(p, start, &w, &found)
+	e := in.newEngine(p, start, &w, &found)
 	e.meter = meter{ctx: ctx, share: charge / max(p.SizeCount, 1)}
 	if start.noted {
-		e.journal = &journal{}
+		e.journal = &journal{runs: make([]RowRun, 0, min(maxListedRuns, len(p.Lines)*p.SizeCount))}
 	}
 	for size := range p.SizeCount {
 		e.size(size)
@@ -127,6 +128,7 @@ func (p *Piece) work(ctx context.Context, start Start, charge int) (Worked, erro
 		}
 		return a.ColumnNumber < b.ColumnNumber
 	})
+	in.found, in.engine = found.list, e
 	w.Findings, w.MoreCount, w.unsaid, w.charge = found.list, found.more, found.unsaid, e.spent
 	return w, nil
 }

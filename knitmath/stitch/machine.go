@@ -75,6 +75,11 @@ const (
 // NewMachine returns a machine with empty needles.
 func NewMachine(work Construction) *Machine { return &Machine{work: work} }
 
+// Empty takes everything off the needles, which another piece is to be knit on.
+func (m *Machine) Empty(work Construction) {
+	*m = Machine{work: work, left: m.left[:0], right: m.right[:0]}
+}
+
 // CastOn casts n stitches on to empty needles; the first row is a right-side
 // row. In the round the stitches are joined at once. n must be in
 // [1, MaxStitches].

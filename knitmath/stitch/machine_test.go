@@ -181,3 +181,27 @@ func must(tb testing.TB, err error) {
 		tb.Fatal(err)
 	}
 }
+
+// A machine whose needles were emptied, in the middle of a short row, is a new one.
+func TestEmpty(t *testing.T) {
+	m, err := knit(t, Flat, 9, RowOf(ToEnd(Knit)), RowOf(Do(Purl, 3), Do(BindOff, 2), Do(Knit, 1), Do(WrapTurn, 1)))
+	if err != nil || m.Unresolved() != 1 {
+		t.Fatal(err, m)
+	}
+	m.Empty(InTheRound)
+	if m.StitchCount() != 0 || m.RowsWorked() != 0 || m.Construction() != InTheRound || len(m.BoundOff()) != 0 {
+		t.Fatal(m)
+	}
+	fresh := NewMachine(InTheRound)
+	for _, m := range []*Machine{m, fresh} {
+		if err := m.CastOn(7); err != nil {
+			t.Fatal(err)
+		}
+		if err := m.Work(RowOf(Do(Knit, 3), Do(YO, 1), ToEnd(Purl))); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if got, want := m.Heights(), fresh.Heights(); !slices.Equal(got, want) || m.Unresolved() != 0 || m.Side() != fresh.Side() {
+		t.Errorf("%v, a new one %v", got, want)
+	}
+}
