@@ -107,7 +107,7 @@ func (c *corrector) claims(f *Finding, i int) []candidate {
 	if len(claimed) == 0 || len(f.DifferenceStitches) == 0 || len(f.DifferenceStitches) != len(f.SizeNumbers) {
 		return nil
 	}
-	spots := run(spotsIn(c.piece.source, at), claimed, false)
+	spots := run(c.spotsIn(at), claimed, false)
 	if spots == nil || len(claimed) == 1 && len(f.SizeNumbers) < c.sizesFor(l) {
 		return nil // one number for all its sizes may not be wrong in all of them
 	}
@@ -164,7 +164,7 @@ func changeOff(change, by int) int {
 // more or fewer, half as many at each of two edges, or so many passes of a repeat.
 func (c *corrector) numbers(f *Finding, i int) []candidate {
 	l := &c.piece.Lines[i]
-	spots := spotsIn(c.piece.source, c.before(i))
+	spots := c.spotsIn(c.before(i))
 	lists := c.lists(spots)
 	if times := c.timesOf(l, spots); times != nil {
 		lists = append([][]spot{times}, lists...)
@@ -215,7 +215,7 @@ func (c *corrector) nearNumbers(f *Finding, i int) []candidate {
 	near.DifferenceStitches = make([]int, len(near.SizeNumbers))
 	var out []candidate
 	for _, by := range [...]int{-1, 1, -2, 2} {
-		for _, list := range c.lists(spotsIn(c.piece.source, c.before(i))) {
+		for _, list := range c.lists(c.spotsIn(c.before(i))) {
 			out = append(out, c.offBy(&near, list, func(_, _ int) (int, bool) { return by, true })...)
 		}
 	}
@@ -303,7 +303,7 @@ func (c *corrector) neighbours(f *Finding, i int) []candidate {
 	if f.at.start > region.start && f.at.end <= region.end {
 		region = f.at
 	}
-	spots := spotsIn(c.piece.source, region)
+	spots := c.spotsIn(region)
 	out := c.expectedNumbers(i, spots)
 	for k := range spots {
 		out = append(out, c.shiftedBy(spots[k:k+1], -1)...)

@@ -14,7 +14,7 @@ func (c *corrector) castOns(f *Finding, i int) []candidate {
 		if l.info.kind != lineCastOn {
 			continue
 		}
-		spots := run(spotsIn(c.piece.source, l.info.at), l.info.counts, false)
+		spots := run(c.spotsIn(l.info.at), l.info.counts, false)
 		if spots == nil {
 			return nil
 		}
@@ -56,7 +56,7 @@ func (c *corrector) castOn(f *Finding, spots []spot, more func(size, difference 
 // until are other counts up to which rows were worked before, as many fewer as are over or as many
 // more as are missing.
 func (c *corrector) until(f *Finding, l *Line) []candidate {
-	spots := run(spotsIn(c.piece.source, l.info.at), l.info.until, true)
+	spots := run(c.spotsIn(l.info.at), l.info.until, true)
 	if spots == nil || f.Reason == ReasonClaim {
 		return nil
 	}

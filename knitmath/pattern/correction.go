@@ -141,7 +141,7 @@ func (c *corrector) works(f *Finding, q *candidate) bool {
 	if q.row >= 0 && !c.knits(q) {
 		return false
 	}
-	c.room.lines = slices.Grow(c.room.lines[:0], len(c.piece.Lines))
+	c.room.lines, c.room.steps = slices.Grow(c.room.lines[:0], len(c.piece.Lines)), slices.Grow(c.room.steps[:0], c.room.stepCount)
 	began := len(c.start.Counts) > 0
 	piece := c.room.read(text, parser{own: c.own, sizes: c.sizes, began: began, given: began})
 	if piece.SizeCount != c.piece.SizeCount || !q.written && !alike(c.piece, piece) {

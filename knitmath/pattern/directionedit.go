@@ -8,7 +8,7 @@ import (
 // worked, on how many rows, how many stitches at each of them, up to how many.
 func (c *corrector) directionEdits(f *Finding, i int) []candidate {
 	info := &c.piece.Lines[i].info
-	spots := spotsIn(c.piece.source, c.before(i))
+	spots := c.spotsIn(c.before(i))
 	var out []candidate
 	if len(f.DifferenceStitches) != len(f.SizeNumbers) || len(f.SizeNumbers) == 0 {
 		return c.untilEdits(f, info, spots)

@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"slices"
 	"strconv"
 
 	"example.com/knitmath/knitmath/stitch"
@@ -9,7 +10,28 @@ import (
 // items reads steps up to a closing bracket, the end of the row, a claim, or
 // "rep from *". inner is the closing bracket awaited, "" at the top.
 func (p *parser) items(inner string) ([]Step, bool) {
-	var steps []Step
+	memory := p.inHand
+	p.inHand = nil // what is within a bracket gets another piece
+	steps, ok := p.itemsInto(memory[:0], inner)
+	p.inHand = steps
+	return p.kept(steps), ok
+}
+
+// kept is a copy of steps that were read, in the room if it has some left.
+func (p *parser) kept(steps []Step) []Step {
+	if len(steps) == 0 {
+		return nil
+	}
+	n := len(p.stepRoom)
+	if cap(p.stepRoom)-n < len(steps) {
+		return slices.Clone(steps)
+	}
+	p.stepRoom = append(p.stepRoom, steps...)
+	return slices.Clip(p.stepRoom[n:])
+}
+
+// itemsInto is items, in memory that is there already.
+func (p *parser) itemsInto(steps []Step, inner string) ([]Step, bool) {
 	for {
 		p.looked++
 		p.sofar = steps

@@ -35,9 +35,10 @@ func read(text string, sizes int, own map[string]meaning, began bool) *Piece {
 
 // read reads a text with a parser that knows what is to be known of it.
 func (in *room) read(text string, p parser) *Piece {
-	p.tokens, p.found.list = in.tokens, in.said[:0]
+	p.tokens, p.found.list, p.inHand, p.stepRoom = in.tokens, in.said[:0], in.inHand, in.steps[:0]
 	piece := p.read(text, in.lines[:0])
-	in.tokens, in.said, in.lines = p.tokens, p.found.list, piece.Lines
+	in.tokens, in.said, in.lines, in.inHand = p.tokens, p.found.list, piece.Lines, p.inHand
+	in.stepCount = p.steps
 	return piece
 }
 
@@ -121,6 +122,8 @@ type parser struct {
 	rowSizes      uint32         // the sizes that the label at hand says, 0 for all
 	fastens       bool           // the row at hand ends with "fasten off"
 	inNeedles     bool           // a round is read needle by needle
+	inHand        []Step         // memory for the steps of a row or a bracket, while they are read
+	stepRoom      []Step         // memory for those that were read
 	sofar         []Step         // of the row or the bracket at hand, what comes before the next step
 	shapedBracket bool           // the brackets of "work 8 rows (dec 1 st on last row)" are open
 	inRow         bool           // a label has been read: what follows is a row

@@ -8,17 +8,21 @@ import "example.com/knitmath/knitmath/stitch"
 type room struct {
 	tokens  []token // up to 40 times the length of a text
 	lines   []Line
+	inHand  []Step    // of a row
+	steps   []Step    // of all
 	said    []Finding // on reading
 	found   []Finding // on reading and working
 	counts  []LineCounts
 	numbers []int   // of the counts
 	engine  *engine // of the text that was worked before
 	machine *stitch.Machine
+
+	stepCount int // of the text that was read last
 }
 
 // forTrials is room for further texts like one that was read in this one and is still wanted.
 func (in *room) forTrials() *room {
-	return &room{tokens: in.tokens, engine: in.engine, machine: in.machine}
+	return &room{tokens: in.tokens, inHand: in.inHand, stepCount: in.stepCount, engine: in.engine, machine: in.machine}
 }
 
 // zeroed is n zero values, in memory that is there already if it suffices.

@@ -114,7 +114,7 @@ type slot struct {
 
 func (e *rowEdits) candidates() []candidate {
 	if e.blind {
-		for _, list := range e.lists(spotsIn(e.piece.source, e.before(e.row))) {
+		for _, list := range e.lists(e.spotsIn(e.before(e.row))) {
 			e.found = append(append(e.found, e.shiftedBy(list, 1)...), e.shiftedBy(list, -1)...)
 		}
 		e.oneStitch()
@@ -246,7 +246,7 @@ func (e *rowEdits) spots(s slot) []spot {
 	if region.end <= region.start {
 		return nil
 	}
-	all := spotsIn(e.piece.source, region)
+	all := e.spotsIn(region)
 	if found := run(all, s.numbers, s.step.Steps != nil); found != nil {
 		return found
 	}

@@ -49,7 +49,7 @@ func (c *corrector) sizesOf(f *Finding) []int {
 
 // rowsMeant is the count that is likeliest in each size.
 func (c *corrector) rowsMeant(f *Finding, q *rowsClaim) []candidate {
-	spots := run(spotsIn(c.piece.source, q.at), q.rows, false)
+	spots := run(c.spotsIn(q.at), q.rows, false)
 	if spots == nil {
 		return nil
 	}
@@ -96,7 +96,7 @@ func (c *corrector) countedFrom(q *rowsClaim) int {
 // timesMeant is how often the rows of a repeat would have to be worked.
 func (c *corrector) timesMeant(f *Finding, q *rowsClaim, i int) []candidate {
 	info := &c.piece.Lines[i].info
-	spots := spotsIn(c.piece.source, c.before(i))
+	spots := c.spotsIn(c.before(i))
 	times := c.timesOf(&c.piece.Lines[i], spots)
 	if len(info.counts) == 1 {
 		times = run(spots, info.counts, true)

@@ -18,7 +18,19 @@ type spot struct {
 // spotsIn are the numbers of a stretch of the text, in order; those that belong to the
 // name of a stitch, such as k2tog, are not among them.
 func spotsIn(source string, at span) []spot {
-	tokens := scan(source[at.start:at.end])
+	return spotsOf(scan(source[at.start:at.end]), source, at)
+}
+
+// spotsIn are the numbers of a stretch of the text that is corrected, looked for in the room of
+// what is tried: for each number of a row its step is looked through.
+func (c *corrector) spotsIn(at span) []spot {
+	source := c.piece.source
+	c.room.tokens = scanned(source[at.start:at.end], c.room.tokens, 0).tokens
+	return spotsOf(c.room.tokens, source, at)
+}
+
+// spotsOf are the numbers among the tokens of a stretch of the text.
+func spotsOf(tokens []token, source string, at span) []spot {
 	most := 0
 	for i := range tokens {
 		if k := tokens[i].kind; k == tokenNumber || k == tokenWord || tokens[i].is("-") {
