@@ -80,6 +80,7 @@ func settleLimbs(c *fault.Checks, b *revolved, in SolidInput) {
 			c.Infeasible("the limb meets "+fault.Index("limbs", meets)+r.clear(others), field)
 		}
 	}
+	b.side, b.pairs = nil, nil
 }
 
 // elsewhere offers what lets a limb fit, after trying it: the nearest of some places along the surface, and the most

@@ -18,16 +18,7 @@ import (
 func checkLimb(t *testing.T, out Solid, limb Limb) {
 	t.Helper()
 	checkPlaces(t, out, limb)
-	// A ring from stitch to stitch goes to and fro by as much as half a stitch each; the more rows there are to choose from, and the
-	// more stitches, the less.
-	least, most := 0.65, 1.35
-	switch g := out.of.in.Gauge; {
-	case g.Rows < 1.2*g.Stitches:
-		most = 1.45
-	case limb.Stitches >= 12:
-		least, most = 0.85, 1.25
-	}
-	checkRing(t, out, limb, least, most)
+	checkRing(t, out, limb, 0.75, 1.25*max(1, out.of.high/out.of.st.SizeCm(1)))
 }
 
 // checkRing: from stitch to stitch it is at least and at most such a part of its stitches.
@@ -56,19 +47,15 @@ func checkPlaces(t *testing.T, out Solid, limb Limb) {
 	}
 }
 
-// ringLength is how long the ring is from stitch to stitch, each in its middle as it is knit.
+// ringLength is how long the ring is from stitch to stitch as it is knit, each in its middle: so far up as rounds are high, and so
+// far sideways as the part of a turn is of the mean of both rounds.
 func ringLength(out Solid, limb Limb) float64 {
-	b := out.of
-	at := func(p RingPlace) spot {
-		along := (float64(p.RoundNumber) - 0.5) * b.high
-		count := b.counts[p.RoundNumber-1]
-		turn := 2 * math.Pi * (float64(p.StitchNumber) - 0.5) / float64(count)
-		return spot{along, turn, b.st.SizeCm(count) / 2 / math.Pi, b.way.at(along).height}
-	}
-	length, last := 0.0, at(limb.Places[len(limb.Places)-1])
-	for _, p := range limb.Places {
-		length += at(p).apart(last)
-		last = at(p)
+	length := 0.0
+	for i, p := range limb.Places {
+		q := limb.Places[(i+1)%len(limb.Places)]
+		mine, next := float64(out.of.counts[p.RoundNumber-1]), float64(out.of.counts[q.RoundNumber-1])
+		turn := math.Remainder((float64(q.StitchNumber)-0.5)/next-(float64(p.StitchNumber)-0.5)/mine, 1)
+		length += math.Hypot(turn*(mine+next)/2*out.of.st.SizeCm(1), float64(q.RoundNumber-p.RoundNumber)*out.of.high)
 	}
 	return length
 }
@@ -266,8 +253,9 @@ func TestLimbRefusals(t *testing.T) {
 		}
 		knittest.WantViolations(t, err, c.want...)
 	}
-	// Rounds of 24 stitches where the surface has a dozen: a ring that would be half as long again.
-	_, err := PlanSolid(SolidInput{Gauge: g, Form: FormSphere, AcrossCm: &cm, WedgeCount: new(24), Limbs: []LimbInput{{5, 0.6, 0}}})
+	// Rounds of 23 stitches where the surface has 3 to 9: a ring that would be far too long.
+	_, err := PlanSolid(SolidInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 60}, Form: FormSphere, AcrossCm: &cm, WedgeCount: new(23),
+		Limbs: []LimbInput{{6, 0.6, 0}}})
 	knittest.WantViolations(t, err, "limbs[0].stitches INFEASIBLE", "limbs[0].from_base_cm INFEASIBLE")
 	out, err := PlanSolid(SolidInput{Gauge: &gauge.Gauge{Stitches: 30, Rows: 10}, Form: FormSphere, AcrossCm: &cm,
 		WedgeCount: new(24), Limbs: []LimbInput{{20, 6, 0}}})
@@ -275,7 +263,7 @@ func TestLimbRefusals(t *testing.T) {
 		t.Fatal(err)
 	}
 	checkPlaces(t, out, out.Limbs[0])
-	checkRing(t, out, out.Limbs[0], 0.65, 2) // rows three times as high as stitches are wide
+	checkRing(t, out, out.Limbs[0], 0.75, 1.6) // rows three times as high as stitches are wide
 }
 
 func BenchmarkPlanSolidWithLimbs(b *testing.B) {

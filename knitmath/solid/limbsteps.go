@@ -1,104 +1,120 @@
 package solid
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
-// A crossed is a stitch of the body that a ring crosses, and how far along the ring its part begins and ends.
-type crossed struct {
-	at       RingPlace
-	from, to float64
-}
+// A ring is picked up in pairs, one stitch as far to the left of its middle as the other to the right, from the lowest to the
+// highest; the lowest and the highest may be one stitch. Of each pair those few are looked at that lie near its place on the ring, and of
+// all ways through them the one is taken that comes nearest to the ring, goes on by about a stitch each time, and does so without
+// going to and fro across it: the squares of what it is off in each are the least together.
+//
+// Method: dynamic programming over the pairs. Source: own derivation.
 
-func (c crossed) middle() float64 { return (c.from + c.to) / 2 }
+// What a way is off, in stitches, squared, counts so much: outside or inside of the ring; along it; in a step; in going across the ring
+// from one pair to the next. Own choice, by what came out roundest.
+const (
+	offWeight    = 0.5
+	aheadWeight  = 0.1
+	stepWeight   = 1
+	acrossWeight = 1
+)
 
-// nearestTo are so many of the crossed stitches, each once and the first among them, as lie nearest to equal parts of the
-// ring, by their indices; and beyond them the end of the list, where the ring closes.
-func nearestTo(list []crossed, n int, length float64) []int {
-	near := make([]int, n, n+1)
-	next := 0
-	for i := range near {
-		wanted := length * float64(i) / float64(n)
-		best := next
-		for k := next; k <= len(list)-(n-i); k++ {
-			if math.Abs(list[k].middle()-wanted) < math.Abs(list[best].middle()-wanted) {
-				best = k
+// through is the best way through pairs where the ring has its middle and its width there, as places from the lowest on; nothing where
+// there is none.
+func (r ring) through(s setting) []RingPlace {
+	r.turn = s.turn
+	pairs := r.b.pairs[:0]
+	before, from := 0, 0 // where the pairs of the place before begin, and those of this one
+	for k := s.first(); k <= r.limb.Stitches; k += 2 {
+		before, from = from, len(pairs)
+		pairs = r.near(pairs, k, s)
+		for i := from; i < len(pairs); i++ {
+			pairs[i].from = -1
+			if k == s.first() {
+				pairs[i].cost += r.closing(pairs[i])
+			} else {
+				r.come(pairs, before, from, i, 2*k <= r.limb.Stitches+1)
 			}
 		}
-		near[i], next = best, best+1
 	}
-	return append(near, len(list))
+	r.b.pairs = pairs
+	return r.picked(pairs, from)
 }
 
-// moved is by how many crossed stitches a place may be moved from the nearest to an equal part of the ring. Own choice: with more
-// the steps become no evener.
-const moved = 2
-
-// A pace ends at one of the stitches that a place may be moved to: how far the steps to it are off a stitch, in squares, taken
-// together, at the least, and from which of those of the place before.
-type pace struct {
-	off  float64
-	from int
-}
-
-// paces are those to all stitches that a place may be moved to, from the one furthest back on.
-type paces [2*moved + 1]pace
-
-// evenSteps moves the places so that from each to the next, and from the last to the first, it is about a stitch: the squares
-// of what the steps are off are the least together. It keeps of every stitch that a place may be moved to only the best way there.
-// With the places comes how long the ring through them is.
-func (b *revolved) evenSteps(list []crossed, near []int) (places []RingPlace, length float64) {
-	points, wide := b.middlesOf(list), b.st.SizeCm(1)
-	n := len(near) - 1
-	ways := make([]paces, n+1)
-	for o := range ways[0] {
-		ways[0][o].off = math.Inf(1)
-	}
-	ways[0][moved].off = 0
-	for i := 1; i <= n; i++ {
-		for o := range ways[i] {
-			ways[i][o] = ways[i-1].on(points, near[i-1]-moved, near[i]+o-moved, wide)
-		}
-	}
-	places = make([]RingPlace, n)
-	for i, o, after := n, moved, len(list); i > 0; i-- {
-		o = ways[i][o].from
-		at := near[i-1] + o - moved
-		length += apart(points[at], points[after])
-		places[i-1], after = list[at].at, at
-	}
-	return places, length
-}
-
-// on is the best pace to a stitch from those of the place before, of which the one furthest back is given.
-func (p *paces) on(points [][3]float64, back, to int, wide float64) pace {
-	best := pace{off: math.Inf(1)}
-	for o, way := range p {
-		from := back + o
-		if from >= min(to, len(points)) || to >= len(points) || way.off >= best.off {
+// come finds the pair of the place before, among those from one number up to another, from which it is best to come to a pair.
+func (r *ring) come(pairs []pair, before, end, to int, lower bool) {
+	p, least := &pairs[to], math.Inf(1)
+	for i := before; i < end; i++ {
+		if !goesOn(pairs, i, p, lower) {
 			continue
 		}
-		step := apart(points[from], points[to]) - wide
-		if off := way.off + step*step; off < best.off {
-			best = pace{off, o}
+		if cost := pairs[i].cost + r.step(&pairs[i], p); cost < least {
+			least, p.from = cost, i
 		}
 	}
-	return best
+	p.cost += least
 }
 
-// middlesOf are the points at which the middles of stitches lie as they are knit, and the first once more.
-func (b *revolved) middlesOf(list []crossed) [][3]float64 {
-	points := make([][3]float64, len(list)+1)
-	for i, c := range list {
-		along := (float64(c.at.RoundNumber) - 0.5) * b.high
-		count := b.counts[c.at.RoundNumber-1]
-		radius := b.st.SizeCm(count) / 2 / math.Pi
-		sin, cos := math.Sincos(2 * math.Pi * (float64(c.at.StitchNumber) - 0.5) / float64(count))
-		points[i] = [3]float64{radius * cos, radius * sin, b.way.at(along).height}
+// picked are the places of the way that ends best, at one of the last pairs: those to the right from the lowest on, and those to the left
+// back again.
+func (r *ring) picked(pairs []pair, last int) []RingPlace {
+	end, least := -1, math.Inf(1)
+	for i := last; i < len(pairs); i++ {
+		if cost := pairs[i].cost + r.closing(pairs[i]); cost < least {
+			end, least = i, cost
+		}
 	}
-	points[len(list)] = points[0]
-	return points
+	if end < 0 {
+		return nil
+	}
+	var right, left []RingPlace
+	for i := end; i >= 0; i = pairs[i].from {
+		p := pairs[i]
+		right = append(right, r.b.stitchAt(p.round, p.right))
+		if p.apart > 0 {
+			left = append(left, r.b.stitchAt(p.round, p.left))
+		}
+	}
+	slices.Reverse(right)
+	return append(right, left...)
 }
 
-func apart(p, q [3]float64) float64 {
-	x, y, z := p[0]-q[0], p[1]-q[1], p[2]-q[2]
-	return math.Sqrt(x*x + y*y + z*z)
+// goesOn reports whether a pair may come after another: it lies in a later round, or in the same round further out in the lower
+// half of the ring, and further in in the upper half; there the round has gone out not before.
+func goesOn(pairs []pair, last int, next *pair, lower bool) bool {
+	p := &pairs[last]
+	out := next.apart - p.apart
+	switch {
+	case next.round != p.round:
+		return next.round > p.round
+	case out == 0, out%2 != 0, out > 0 != lower:
+		return false
+	}
+	before := p.from
+	return lower || before < 0 || pairs[before].round < p.round || pairs[before].apart > p.apart
+}
+
+// step is what the two steps from a pair to the next are off.
+func (r *ring) step(p, next *pair) float64 {
+	wide := r.b.st.SizeCm(1)
+	radius := (r.b.radius(p.round) + r.b.radius(next.round)) / 2 / wide
+	up := float64(next.round-p.round) * r.b.high / wide
+	cost := 0.0
+	for side := range 2 {
+		along := (next.turns[side] - p.turns[side]) * radius
+		miss, across := math.Sqrt(along*along+up*up)-1, next.off[side]-p.off[side]
+		cost += stepWeight*miss*miss + acrossWeight*across*across
+	}
+	return cost
+}
+
+// closing is what the step between the two stitches of the lowest or the highest pair is off.
+func (r *ring) closing(p pair) float64 {
+	if p.apart == 0 {
+		return 0
+	}
+	miss := (p.turns[1]-p.turns[0])*r.b.radius(p.round)/r.b.st.SizeCm(1) - 1
+	return stepWeight * miss * miss
 }

@@ -303,8 +303,7 @@ func FuzzPlanSolid(f *testing.F) {
 		}
 		knittest.CheckFinite(t, out)
 		for _, l := range out.Limbs {
-			checkPlaces(t, out, l)
-			checkRing(t, out, l, 0.65, 1.45*max(1, stitches/rows))
+			checkLimb(t, out, l)
 		}
 		count := out.StartStitches
 		for _, r := range out.Rounds {

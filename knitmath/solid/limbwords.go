@@ -1,0 +1,52 @@
+package solid
+
+import (
+	"strconv"
+	"strings"
+
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// words say how the stitches of a limb are picked up, the number of the limb being given.
+func (l Limb) words(number int) string {
+	return "Limb " + strconv.Itoa(number) + ": its ring lies around stitch " + strconv.Itoa(l.MiddleStitchNumber) + " of round " +
+		strconv.Itoa(l.MiddleRoundNumber) + ", through " + ringWords(l.Places) + ". With the right side facing join the yarn, pick up and knit " +
+		report.CountOf(l.Stitches, "stitches") + " and join in the round."
+}
+
+// ringWords list the places: stitches that lie beside one another in a round together, and so
+// rounds with one stitch each above one another.
+func ringWords(places []RingPlace) string {
+	var parts []string
+	for i := 0; i < len(places); {
+		stitches, rounds := []int{places[i].StitchNumber}, []int{places[i].RoundNumber}
+		next := i + 1
+		for ; next < len(places) && places[next].RoundNumber == rounds[0]; next++ {
+			stitches = append(stitches, places[next].StitchNumber)
+		}
+		for ; len(stitches) == 1 && next < len(places) && places[next].StitchNumber == stitches[0]; next++ {
+			rounds = append(rounds, places[next].RoundNumber)
+		}
+		parts, i = append(parts, numbered("stitch", "stitches", stitches)+" of "+numbered("round", "rounds", rounds)), next
+	}
+	return strings.Join(parts, "; ")
+}
+
+// numbered is "stitch 4", "stitches 4-7", "rounds 4, 6 and 7".
+func numbered(noun, nouns string, list []int) string {
+	words := make([]string, len(list))
+	alone := false
+	for i, n := range list {
+		words[i] = strconv.Itoa(n)
+		alone = alone || i > 0 && n-list[i-1] != list[1]-list[0]
+	}
+	last := len(list) - 1
+	switch {
+	case last == 0:
+		return noun + " " + words[0]
+	case !alone && measure.Abs(list[1]-list[0]) == 1:
+		return nouns + " " + words[0] + "-" + words[last]
+	}
+	return nouns + " " + report.Listed(words)
+}
