@@ -11,7 +11,8 @@ import (
 type pair struct {
 	round, left, right int
 	apart              int
-	turns, off         [2]float64 // of the left and the right one: how far from the middle of the ring, in radians, and outside of the ring, in stitches
+	turns              [2]float64 // of the left and the right one, from the middle of the ring, in radians
+	off                [2]float64 // how far they lie outside of the ring, in stitches
 	cost               float64    // of the best way to it, and the pair from which that comes
 	from               int
 }

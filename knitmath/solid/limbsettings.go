@@ -21,8 +21,8 @@ func (s setting) first() int {
 // widths are how wide a ring may be, as parts of its tube. Own choice.
 var widths = [...]float64{1, 0.94, 1.06}
 
-// settings tries those of a ring, from the nearest to what is asked on, while the trial wants more: its middle lies on a stitch or between two, and on a round or
-// between two, not over half a stitch and half a round away.
+// settings tries those of a ring, from the nearest to what is asked on, while the trial wants more: its middle lies on a stitch or
+// between two, and on a round or between two, not over half a stitch and half a round away.
 func (r *ring) settings(try func(setting) bool) {
 	rounds := r.mid.along / r.b.high
 	whole := 2 * math.Pi / float64(r.b.counts[min(int(rounds), len(r.b.counts)-1)])
