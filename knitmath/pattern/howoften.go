@@ -237,6 +237,10 @@ func (p *parser) repeatUntil(info *lineInfo) bool {
 		p.askTimes(info, p.peek().span)
 		return true
 	}
+	if !p.endingKnown() {
+		p.askTimes(info, p.peek().span)
+		return true
+	}
 	info.open, info.allWorked = true, p.untilAllWorked()
 	p.openLength()
 	return true
@@ -263,7 +267,7 @@ func (p *parser) untilRows(info *lineInfo) bool {
 		if end == 0 {
 			continue
 		}
-		if !p.tokens[end].row() {
+		if !p.tokens[end].row() && !(p.tokens[end].is("heel", "flap", "rib", "pattern", "patt", "garter") && p.tokens[end+1].row()) {
 			return false
 		}
 		p.next = i
