@@ -52,6 +52,7 @@ func (r *runner) fitting(i int, p *profile, o outcome, claimed bool) {
 		r.known = false
 		return
 	}
+	r.gapClosed(i, p, o)
 	r.turnGap = -1
 	if p.turn != 0 {
 		r.turnGap = o.leaves

@@ -1,9 +1,11 @@
 package pattern
 
 import (
+	"strconv"
 	"unicode"
 
 	"example.com/knitmath/knitmath/draft"
+	"example.com/knitmath/knitmath/report"
 )
 
 // prose passes over a sentence that is no instruction: it begins with a word that
@@ -105,6 +107,16 @@ func (p *parser) noteRowsSaid(i int) {
 	p.next = i + 1
 	p.rowsSaid = p.rowCount(0)
 	p.next = save
+	if otherRows(p.rowsSaid, p.rowsInSet()) && !p.trying {
+		p.mistake(ReasonRows, p.tokens[i+1].to(p.tokens[i+2].span), report.CountOf(p.rowsInSet(), "rows")+" stand above, not "+
+			strconv.Itoa(p.rowsSaid))
+	}
+}
+
+// otherRows reports whether "these rows", so many, cannot be those of a set, nor the last of them: more are said
+// than there are, or an odd number of an even one.
+func otherRows(said, set int) bool {
+	return said > 0 && set > 0 && (said > set || said > 1 && said%2 != 0 && set%2 == 0)
 }
 
 // flatSaid reports whether a sentence says that what follows is worked flat.

@@ -53,7 +53,8 @@ const (
 	// needle, such as "yo to end".
 	ReasonNever report.Reason = "NEVER_GETS_THERE"
 	// ReasonHands: the counts agree, and still it cannot be done with needles: a
-	// row on the wrong side in the round that does not end with a turn. As a
+	// row on the wrong side in the round that does not end with a turn, a decrease
+	// beside the gap of a turn that leaves it open. As a
 	// question: the stitches of a short row, or a make one, are not there to be
 	// worked as written.
 	ReasonHands report.Reason = "CANNOT_BE_WORKED"

@@ -14,6 +14,6 @@ func (p *parser) endingKnown() bool {
 	return false
 }
 
-var endings = []string{"worked", "used", "done", "complete", "completed", "finished", "over", "gone", "yarn", "ball", "wool", "skein",
+var endings = []string{"worked", "used", "done", "complete", "completed", "finished", "gone", "yarn", "ball", "wool", "skein",
 	"square", "enough", "tall", "wide", "big", "large", "size", "fit", "reach", "meet", "meets", "match", "cover", "covers", "chart", "like",
 	"want", "wish", "runs", "out", "lies", "touches", "touch", "level", "even", "centre", "center", "middle"}

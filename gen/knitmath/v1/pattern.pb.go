@@ -562,7 +562,7 @@ type Finding struct {
 	//   - TO_LAST_IN_GROUP: "to end" or "to last" stands within a repeat, which finds
 	//     its stitches gone the second time.
 	//   - NEVER_GETS_THERE: a step "to end" takes no stitch, so that it has no end.
-	//   - CANNOT_BE_WORKED: the row counts right, but needles cannot work it.
+	//   - CANNOT_BE_WORKED: the row counts right, but needles cannot work it, or a decrease leaves the gap of a turn open.
 	//   - MARKER_NOT_THERE: a marker is to be slipped or removed where none is.
 	//   - TOO_LARGE: a number, a depth or a count is beyond the limits.
 	//   - TOO_MANY: the text has more lines or steps, or works more rows, than the
