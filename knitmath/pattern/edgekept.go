@@ -41,7 +41,7 @@ func (p *parser) edgesKnit(i int) int {
 
 // edgesThroughout is the index after "throughout", "as set", "every row" at token i.
 func (p *parser) edgesThroughout(i int) int {
-	for p.tokens[i].is("throughout", "as", "before", "correct", "every", "row", "only", "set") {
+	for p.tokens[i].is("throughout", "as", "before", "correct", "every", "row", "only", "set", "est", "established") {
 		i++
 	}
 	return i
@@ -112,7 +112,7 @@ func (p *parser) edgeBand(i int) int {
 	}
 	end, _ := p.sizedEnd(i)
 	if end == 0 {
-		return 0
+		return p.edgeNamed(i)
 	}
 	if p.tokens[end].is("-") {
 		end++
@@ -133,6 +133,25 @@ func (p *parser) edgeBand(i int) int {
 		end++
 	}
 	return p.phraseEnd(end, edgePlaces)
+}
+
+// edgeNamed is the index after "garter st borders", "seed stitch bands at each side" at token i: so many
+// stitches as before; 0 if that is not what stands there.
+func (p *parser) edgeNamed(i int) int {
+	from := i
+	for p.tokens[i].is("garter", "seed", "moss", "ribbed", "rib", "knit", "i-cord", "icord", "st", "stitch") {
+		i++
+	}
+	if i == from || !p.tokens[i].is("borders", "edges", "edging", "edgings", "bands", "border", "edge", "band") {
+		return 0
+	}
+	if i++; p.tokens[i].is("sts", "stitches") {
+		i++
+	}
+	if end := p.phraseEnd(i, edgePlaces); end != 0 {
+		i = end
+	}
+	return p.edgesThroughout(i)
 }
 
 var edgePlaces = wordings("at each edge", "at each end of rs rows", "at each end of ws rows", "at each end of every row",

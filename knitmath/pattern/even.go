@@ -28,7 +28,7 @@ func (p *parser) even(line *Line) bool {
 	if w.verb.is("work", "cont", "continue", "knit", "keep") {
 		p.next = p.partNamed(p.next)
 	}
-	if end := p.colourGoesOn(&w); end != 0 {
+	if end := p.goesOnWith(&w); end != 0 {
 		p.next = end
 		info.kind = linePassed
 		p.passed(w.from.to(p.last()))
@@ -81,18 +81,39 @@ func (p *parser) evenRows(line *Line, w *evenWork) bool {
 	return true
 }
 
-// colourGoesOn is the index after "in colour A" where no stitch is said, as in "continue in
-// colour A and knit 4 rows"; 0 if that is not what stands there.
-func (p *parser) colourGoesOn(w *evenWork) int {
-	if p.inRow || !p.peek().is("in", "with") || !w.verb.is("cont", "continue", "proceed", "work") {
+// goesOnWith is the index after "in colour A", "with the head" where no stitch is said, as in
+// "continue in colour A and knit 4 rows"; 0 if that is not what stands there.
+func (p *parser) goesOnWith(w *evenWork) int {
+	if p.inRow || !p.peek().is("in", "with", "on", "onto", "to") || !w.verb.is("cont", "continue", "proceed", "work") {
 		return 0
 	}
-	end := p.colourEnd(p.next)
-	if end == 0 {
-		end = p.strandEnd(p.next)
+	end := 0
+	if p.peek().is("in", "with") {
+		if end = p.colourEnd(p.next); end == 0 {
+			end = p.strandEnd(p.next)
+		}
+	}
+	if end == 0 && !w.verb.is("work") {
+		end = p.nextPartEnd(p.next + 1)
 	}
 	if end == 0 || !p.endsAt(end) && !p.tokens[end].is(",", ";", "and", ":") {
 		return 0
+	}
+	return end
+}
+
+// nextPartEnd is the index after "the head", "the second sleeve as follows" at token i; 0 if that
+// is not what stands there.
+func (p *parser) nextPartEnd(i int) int {
+	for p.tokens[i].is("the", "to", "this", "other") {
+		i++
+	}
+	end := p.partWordsEnd(i)
+	if end == i {
+		return 0
+	}
+	if p.tokens[end].is("as") && p.tokens[end+1].is("follows") {
+		end += 2
 	}
 	return end
 }

@@ -70,6 +70,7 @@ func (p *parser) onTheseStitches(info *lineInfo) bool {
 	across := p.tokens[i].is("across") && !these
 	for i++; p.tokens[i].is("the", "these", "next", "those", "last", "rem", "remaining", "first", "just", "held", "only"); i++ {
 	}
+	i = p.ofNeedles(i)
 	end, _ := p.sizedEnd(i)
 	if end == 0 || p.ofPart(end) == 0 {
 		return false
@@ -87,9 +88,31 @@ func (p *parser) onTheseStitches(info *lineInfo) bool {
 		p.next = save
 		return false // stitches of a row
 	}
+	p.accept(")")
 	p.accept("only")
 	info.only, info.these = without(n), these
 	return true
+}
+
+// ofNeedles is the index of the number that says how many are meant by "sts of needles 1 and 2", "half
+// the sts" at token i: "(32 sts)", ", that is 32 sts"; i if that is not what stands there.
+func (p *parser) ofNeedles(i int) int {
+	n := i
+	for p.tokens[n].is("half", "of", "the") {
+		n++
+	}
+	if !p.tokens[n].stitches() {
+		return i
+	}
+	for n++; p.tokens[n].is("of", "on", "from", "needle", "needles", "dpn", "dpns", "and", "&", "the", "first", "second", "two") ||
+		p.tokens[n].kind == tokenNumber && p.tokens[n].number <= 4; n++ {
+	}
+	if !p.tokens[n].is("(", ",") {
+		return i
+	}
+	for n++; p.tokens[n].is("that", "is", "or", "the"); n++ {
+	}
+	return n
 }
 
 // measureAhead reports whether a length or an event is said from token i on, up to

@@ -128,6 +128,7 @@ func (p *parser) listedRows(line *Line) bool {
 		return true
 	}
 	info.afresh = true
+	p.accept("only", "alone")
 	if p.acceptAll("of", "this", "section") || p.acceptAll("of", "this", "pattern") {
 		p.accept("only")
 	}

@@ -308,7 +308,8 @@ func (p *parser) pickUpAgain() bool {
 	p.accept("and")
 	p.accept("knit", "k", "purl")
 	end, _ := p.sizedEnd(p.next)
-	if end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("from", "along", "up", "down", "across", "at", "of") {
+	if end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("from", "along", "up", "down", "across", "at", "of") ||
+		p.tokens[end].stitches() && p.endsAt(end+1) { // "3 sts in the gap; 14 sts." is a count: of no other edge is said where it lies
 		p.next = again
 		return false
 	}

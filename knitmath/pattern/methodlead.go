@@ -112,7 +112,8 @@ func (p *parser) partNamed(i int) int {
 	for p.tokens[n].is("the", "this", "each", "rest", "of") {
 		n++
 	}
-	if end := p.partWordsEnd(n); end > n && p.tokens[end].is("even", "straight", "in", "without", "until", "till", "as", "for") {
+	if end := p.partWordsEnd(n); end > n && p.tokens[end].is("even", "straight", "in", "without", "until", "till", "as", "for", "over", "on",
+		"back") {
 		return end
 	}
 	return i
@@ -127,5 +128,6 @@ func (p *parser) partWordsEnd(i int) int {
 }
 
 // partNames are the parts that are worked "until they measure" so much.
-var partNames = wordSet(`foot leg body sleeve sleeves hand cuff hem yoke thumb heel back front piece hood collar neckband border band
-	mitten sock hat cowl scarf tube finger palm left right first second edging strap handle`)
+var partNames = wordSet(`foot leg legs body sleeve sleeves hand cuff hem yoke thumb heel back front piece hood collar neckband
+	border band mitten sock hat cowl scarf tube finger palm head arm arms ear ears tail toe instep sole gusset crown neck skirt
+	lower upper main left right first second edging strap handle`)

@@ -48,6 +48,10 @@ func (p *parser) repsOf(info *lineInfo, more bool) bool {
 		}
 		return false
 	}
+	if p.patternRows(info) {
+		info.afresh = more
+		return true
+	}
 	p.accept("the", "this")
 	if end, number := p.patternAt(p.next); end != 0 {
 		p.next = end

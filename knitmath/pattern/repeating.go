@@ -29,7 +29,7 @@ func (p *parser) repeating(line *Line) bool {
 	p.accept("only", "alone")
 	p.ofThisPattern()
 	p.ofHeading(info)
-	if info.afresh && info.lines == nil && !(info.last > 0 && p.timesInAll()) {
+	if info.afresh && info.lines == nil && !(info.last > 0 && (p.timesInAll() || p.peek().is("until", "till"))) {
 		return false // "work Row 1 of chart" is read elsewhere
 	}
 	if alike {
@@ -118,6 +118,8 @@ func (p *parser) starsFollow() bool { return p.peek().is("from") && p.ahead(1).k
 func (p *parser) rowsNamed(info *lineInfo) bool {
 	t := p.peek()
 	switch {
+	case p.patternRows(info):
+		return true
 	case t.row() && p.ahead(1).kind == tokenNumber:
 		p.rowsByNumber(info)
 		return true

@@ -76,7 +76,14 @@ func (s *scanner) spelled(from span) {
 	s.word()
 	s.rowNumber(from)
 	from = s.rowHyphened(from)
-	s.put(tokenWord, from, draft.Word(unhyphened(s.source[from.start:s.at])))
+	word := draft.Word(unhyphened(s.source[from.start:s.at]))
+	if s.rowAgain(word) {
+		return
+	}
+	if s.thatIs(word) {
+		word = "that"
+	}
+	s.put(tokenWord, from, word)
 	s.roundShort()
 	if last := &s.tokens[len(s.tokens)-1]; last.text == "c/o" || last.text == "b/o" {
 		last.text = last.text[:1] + "o"
@@ -190,12 +197,14 @@ func (s *scanner) joinsLetters(c rune, size int) bool {
 	return unicode.IsLetter(next) || c == '-' && isDigit(next)
 }
 
-// rowNumber takes the number off "Row1", "Rnd12-14" and, where a line begins, "R1".
+// rowNumber takes the number off "Row1", "Rnd12-14" and, where a line begins or a number of a row
+// stands before, "R1".
 func (s *scanner) rowNumber(from span) {
 	word := draft.Word(s.source[from.start:s.at])
 	for _, head := range [...]string{"rows", "row", "rnds", "rnd", "round", "r"} {
 		rest, ok := strings.CutPrefix(word, head)
-		if !ok || rest == "" || rest[0] < '0' || rest[0] > '9' || len(word) != s.at-int(from.start) || head == "r" && !s.lineStart() {
+		if !ok || rest == "" || rest[0] < '0' || rest[0] > '9' || len(word) != s.at-int(from.start) ||
+			head == "r" && !s.lineStart() && !s.afterRowNumber() {
 			continue
 		}
 		s.column -= int32(len(rest))

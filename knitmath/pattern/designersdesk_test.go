@@ -1,0 +1,69 @@
+package pattern
+
+import (
+	"slices"
+	"testing"
+
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// TestFromADesignersDesk: what whole drafts asked about needlessly, or was called mistaken, in several
+// wordings each (common practice), with the stitches at the end, worked by hand, or the reason that is
+// found.
+func TestFromADesignersDesk(t *testing.T) {
+	const eight = "CO 45 sts.\nRow 1: Knit.\nRow 2: Purl.\nRows 3-8: Knit.\n"
+	const shrinking = "CO 40 sts.\nRow 1: K1, k2tog, k to end. 39 sts\nRow 2: Purl.\n"
+	const heel = "CO 40 sts and join in the round.\nKnit 3 rnds.\n"
+	const on = "\nRow 1: Sl1, k to end."
+	for _, c := range []struct {
+		text   string
+		end    int
+		reason string
+	}{
+		// A range or a list of rows that says its letter or word again.
+		{"CO 10 sts and join.\nR1-R3: K.\nR4: [k3, k2tog] twice. (8)", 8, ""},
+		{"CO 10 sts and join.\nR1 - R3: K.\nR4: [k3, k2tog] twice. (8)", 8, ""},
+		{"CO 10 sts and join.\nRnd 1 to Rnd 3: K.\nRnd 4: [k3, k2tog] twice. (8)", 8, ""},
+		{"CO 10 sts and join.\nR1, R3 and R5: K.\nR2 & R4: K.\nR6: [k3, k2tog] twice. (8)", 8, ""},
+		{"CO 10 sts and join.\nR1-R3: K.\nR5: [k3, k2tog] twice. (8)", -1, "ROW_NUMBER"},
+		{shrinking + "Rep Row 1 through Row 2 twice more. 37 sts", 37, ""},
+		// The rows of a set, by how many they are.
+		{eight + "Rep the 8-row pattern 3 more times.", 45, ""},
+		{eight + "Repeat 8-row patt until scarf is as long as you like.", 45, ""},
+		{eight + "Work the 8-row repeat a total of 30 times, or until it is long enough.", 45, ""},
+		{eight + "Work 3 more repeats of the 8-row pattern.", 45, ""},
+		{eight + "Cont in this 8-row patt until piece measures 30 cm.", 45, ""},
+		{eight + "Rep the 6-row pattern 3 more times.", -1, "NOT_READ"},
+		{eight + "Work these 8 rows until piece measures 30 cm.", 45, ""},
+		{shrinking + "Work these 2 rows until 20 sts rem.", 20, ""},
+		{shrinking + "Work these 2 rows until piece measures 10 cm.", -1, "ROWS_OPEN"},
+		{shrinking + "Work Row 1 only 4 times. 35 sts", 35, ""},
+		{shrinking + "Work Row 1 alone 4 times. 36 sts", -1, "COUNT_DISAGREES"},
+		// A number after the place of what is picked up is a count, not another edge.
+		{"CO 11 sts and join.\nPick up and knit 3 sts in the gap; 14 sts.", 14, ""},
+		{"CO 11 sts and join.\nPick up and knit 3 sts in the gap, 14 sts.", 14, ""},
+		{"CO 11 sts and join.\nPick up and knit 3 sts in the gap, 15 sts.", -1, "COUNT_DISAGREES"},
+		{"CO 11 sts and join.\nPick up and knit 3 sts in the gap, 4 sts along the edge; 18 sts.", 18, ""},
+		// On which stitches a heel is worked.
+		{heel + "The heel is worked over the sts of needles 1 and 2, i.e. 20 sts. Leave the other 20 sts on hold for the instep." + on, 20, ""},
+		{heel + "The heel is worked over the sts of needles 1 and 2 (20 sts). Leave the other 20 sts on hold for the instep." + on, 20, ""},
+		{heel + "Work the heel over half the sts, that is 20 sts, leaving the other 20 sts on hold for the instep." + on, 20, ""},
+		{heel + "The heel is worked over the sts of needles 1 and 2 (20 sts). Leave the other 21 sts on hold for the instep." + on,
+			-1, "STITCHES_MISSING"},
+		// Borders that go along.
+		{"CO 45 sts.\nContinue in stockinette with garter borders until body measures 15 cm from underarm, ending with a WS row.", 45, ""},
+		{"CO 45 sts.\nWork even in pattern with seed st borders as established for 20 cm.", 45, ""},
+		{"CO 45 sts.\nCont in st st, keeping garter borders as set, until piece measures 10 cm.", 45, ""},
+		// Where the work goes on.
+		{"CO 12 sts.\nRow 1: Knit.\nDo not cast off. Continue with the head:\nRow 2: Kfb in each st. 24 sts", 24, ""},
+		{"CO 12 sts.\nRow 1: Knit.\nContinue to the left leg.\nRow 2: Kfb in each st. 24 sts", 24, ""},
+	} {
+		out := asked(t, c.text, 0, stitch.Flat)
+		switch {
+		case c.reason != "" && (out.Agrees || !slices.ContainsFunc(out.Findings, func(f Finding) bool { return string(f.Reason) == c.reason })):
+			t.Errorf("%q: %s is not found: %s", c.text, c.reason, judgedText(out.Findings))
+		case c.reason == "" && (!out.Agrees || out.EndStitches[0] != c.end):
+			t.Errorf("%q: %d stitches, not %d: %s", c.text, out.EndStitches, c.end, judgedText(out.Findings))
+		}
+	}
+}
