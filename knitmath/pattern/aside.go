@@ -68,6 +68,7 @@ func (p *parser) toldAside(steps []Step) bool {
 	}
 	if p.peek().is("work") && p.workOnly() {
 		p.next++
+		p.accept("a", "an")
 		return true
 	}
 	return castsOnLast(steps) && p.acceptAny(atRowEnd) || p.acceptEnd(p.gapClosed(p.next))
@@ -160,6 +161,8 @@ func (p *parser) workOnly() bool {
 	t := p.ahead(1)
 	_, _, _, counted := split(t.text)
 	switch {
+	case t.is("a", "an"):
+		return p.phraseHere(p.next+2) || p.notation(p.ahead(2).text) && p.ahead(2).kind == tokenWord
 	case t.kind == tokenStar, t.is("alt", "alternately") && p.startsItem(p.next+2), counted && t.kind == tokenWord:
 		return p.ribEnd(p.next+1) == 0
 	case t.is("[", "("):

@@ -2,6 +2,7 @@ package pattern
 
 import (
 	"math/bits"
+	"unicode"
 
 	"example.com/knitmath/knitmath/report"
 )
@@ -139,12 +140,19 @@ func (p *parser) claimBracket(i int) int {
 // row, where no number before it leads it.
 func (p *parser) bareClaim(i int) bool {
 	end, n := p.listEnd(i)
-	if end == 0 || i == 0 || n != 1 && n != p.sizes || !p.endsAt(end) {
+	if end == 0 || i == 0 || n != 1 && n != p.sizes || !p.endsAt(end) && !(n == p.sizes && p.anotherAt(end)) {
 		return false
 	}
 	before := &p.tokens[i-1]
 	_, _, _, attached := split(before.text)
 	return p.sizes == 1 || before.kind != tokenNumber && (before.kind != tokenWord || !attached)
+}
+
+// anotherAt reports whether a row or a direction begins at token i, in a capital, although no full stop stands
+// before it: "k2. (39) K 1 row."
+func (p *parser) anotherAt(i int) bool {
+	t := &p.tokens[i]
+	return t.kind == tokenWord && unicode.IsUpper(rune(p.found.source[t.start])) && (p.labelEnd(i) != 0 || p.verbAt(i))
 }
 
 // bareNumber reports whether a number stands at token i and ends a row.

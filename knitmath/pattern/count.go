@@ -64,6 +64,9 @@ func (r *runner) fitting(i int, p *profile, o outcome, claimed bool) {
 	} else {
 		r.byHand(i, p, before, o.ops)
 	}
+	if claimed {
+		r.compareBeyond(l)
+	}
 	r.finish(i, o)
 	if claimed && !l.info.holdRest {
 		r.compare(l, before)

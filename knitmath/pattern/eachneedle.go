@@ -83,7 +83,7 @@ func (p *parser) needlesListed(line *Line) bool {
 
 // partsInTail reads the parts of a count, or how many stitches lie on each needle, beside what is worked.
 func (p *parser) partsInTail(line *Line) bool {
-	return line.ClaimedStitches != nil && p.passParts(line) || p.needlesTold(line) || p.partsOfEnd(line)
+	return line.ClaimedStitches != nil && p.passParts(line) || p.needlesTold(line) || p.partsOfEnd(line) || p.eachOfEnd(line)
 }
 
 // partsOfEnd reads "(14-28-14)" after "until 56 sts rem": how they lie on the needles, which must be all of them.
@@ -118,5 +118,5 @@ func (p *parser) needlesAhead(i int) bool {
 	if end != 0 && p.tokens[end].stitches() {
 		end++
 	}
-	return end != 0 && p.tokens[end].is("on", "onto") && p.tokens[end+1].is("each") && p.tokens[end+2].is("of")
+	return end != 0 && p.tokens[end].is("on", "onto") && p.tokens[end+1].is("each")
 }

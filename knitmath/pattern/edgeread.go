@@ -10,6 +10,8 @@ func (p *parser) castAt(i int) int {
 	switch {
 	case p.tokens[i].is("co"):
 		i++
+	case !p.began && p.tokens[i].is("set") && p.tokens[i+1].is("up", "on"): // of old booklets
+		i += 2
 	case p.tokens[i].is("cast", "cable-cast", "loop-cast") && p.tokens[i+1].is("on"):
 		i += 2
 	default:

@@ -61,13 +61,25 @@ var toldOfStitches = wordings("the stitch left on the right needle by binding of
 	"the stitch left on the right needle after binding off", "the st left on the right needle after binding off",
 	"the yo after a turn is made", "the yarn over after a turn is made", "yarn overs after a turn are made", "the yos after a turn are made")
 
+// lastRowsAt reports whether "last 2 rows", "the above 2 rows" stands at token i.
+func (p *parser) lastRowsAt(i int) bool {
+	if p.tokens[i].is("the") {
+		i++
+	}
+	if !p.tokens[i].is("last", "above", "first", "previous", "foregoing") {
+		return false
+	}
+	end, _ := p.sizedEnd(i + 1)
+	return end != 0 && p.tokens[end].row()
+}
+
 // phrasesHarmless reports whether a sentence that changes no count begins at token i.
 func phrasesHarmless(p *parser, i int) bool {
 	if p.phraseEnd(i, seeElsewhere) != 0 || p.zeroAt(i) || p.sidesTold(i) || p.roundBegins(i) != 0 || p.repeatTold(i) || p.piecesTold(i) ||
 		p.choiceTold(i, p.sentenceEnd(i)) {
 		return true
 	}
-	if p.tokens[i].is("these", "those", "this", "rows") && !p.tokens[i].row() {
+	if p.tokens[i].is("these", "those", "this", "rows") && !p.tokens[i].row() || p.lastRowsAt(i) {
 		// "These 2 rows form the pattern."
 		end := p.sentenceEnd(i)
 		for n := i; n < end; n++ {

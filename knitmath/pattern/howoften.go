@@ -314,10 +314,10 @@ func (p *parser) untilCount() []int {
 	if !p.accept("until", "to", "till", "til") {
 		return nil
 	}
-	for p.accept("there", "are", "only", "you", "have", "a", "total", "of", "remain", "rem") {
+	for p.accept("there", "are", "only", "you", "have", "a", "total", "of", "remain", "remains", "rem") {
 	}
 	end, _ := p.sizedEnd(p.next)
-	if end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("rem", "remain") || p.tokens[end+1].is("before", "from") {
+	if end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("rem", "remain", "remains") || p.tokens[end+1].is("before", "from") {
 		p.next = save
 		return nil
 	}
@@ -326,7 +326,7 @@ func (p *parser) untilCount() []int {
 		p.next = save
 		return nil
 	}
-	for p.peek().stitches() || p.peek().is("rem", "remain", "remaining", "left", "total") || p.peek().is("on") && p.ahead(1).is("needle",
+	for p.peek().stitches() || p.peek().is("rem", "remain", "remains", "remaining", "left", "total") || p.peek().is("on") && p.ahead(1).is("needle",
 		"needles") {
 		if p.accept("on") {
 			p.next++

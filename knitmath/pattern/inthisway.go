@@ -15,7 +15,7 @@ func (p *parser) inThisWay(line *Line) bool {
 		return false
 	}
 	until := way
-	for until < end && !p.tokens[until].is("until", "till", "til") {
+	for until < end && !p.tokens[until].is("until", "till", "til") && !p.toCountAt(until) {
 		until++
 	}
 	if until >= end {
@@ -36,6 +36,12 @@ func (p *parser) inThisWay(line *Line) bool {
 	}
 	p.reading(p.tokens[from].to(p.last()), "read as the last rows again and again, until the count is reached")
 	return true
+}
+
+// toCountAt reports whether "to 17 sts" stands at token i and ends a clause.
+func (p *parser) toCountAt(i int) bool {
+	end, _ := p.sizedEnd(i + 1)
+	return p.tokens[i].is("to") && end != 0 && p.tokens[end].stitches() && p.clauseStopsAt(end+1)
 }
 
 // ruleUntil reads "cont until there are 60 sts" after "Every row: kfb, k to end": that row again and

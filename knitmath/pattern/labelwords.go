@@ -209,6 +209,9 @@ func (p *parser) wordLabel(i int, info *lineInfo) int {
 	if end := p.markersLabel(i); end != 0 {
 		return end
 	}
+	if end := p.changeLabel(i); end != 0 {
+		return end
+	}
 	if first.kind != tokenWord || labelVerbs[first.text] && !p.tokens[i+1].row() {
 		return 0
 	}
@@ -251,6 +254,19 @@ func (p *parser) markersLabel(i int) int {
 		}
 	}
 	return 0
+}
+
+// changeLabel is the index of the colon of "Decrease: k1, k2tog, k to end" at token i, a row that is called after
+// what it changes; 0 if that is not what stands there.
+func (p *parser) changeLabel(i int) int {
+	for p.tokens[i].is("begin", "to", "now", "begins", "start", "the") {
+		i++
+	}
+	if !p.tokens[i].is("decrease", "increase", "decreasing", "increasing", "dec", "inc", "narrow", "narrowing", "widen", "widening", "decreases",
+		"increases") || !p.tokens[i+1].is(":") || !p.startsItem(i+2) {
+		return 0
+	}
+	return i + 1
 }
 
 // surelyLabel reports whether the words at token i are a label although no colon follows; "dec" and

@@ -2,14 +2,20 @@ package pattern
 
 // overLeftOut works a row that lacks stitches over those that "on these only" left out too, where it
 // takes all of both: after "The heel is worked over the first 30 sts" and its rows, "Next rnd: K30,
-// pick up and knit 10 sts, k30" goes over the instep again.
+// pick up and knit 10 sts, k30" goes over the instep again. So does one that takes just those that lie beyond them,
+// the others being on the right needle: "k24, turn, k10, turn", rows on these 10, "k10, pick up 7, k14".
 func (r *runner) overLeftOut(i int, p *profile, o outcome, claimed bool) bool {
 	if r.aside <= 0 || o.reason != ReasonMissing || r.quiet || p.turn != 0 || r.now.behind != 0 {
 		return false
 	}
 	all := r.now.left + r.aside
-	o = p.work(all)
 	l := &r.piece.Lines[i]
+	if ahead := r.asideAhead; ahead > 0 && ahead < r.aside && o.missing == ahead && r.side == r.asideSide {
+		o = p.work(r.now.left + ahead) // the others lie on the right needle already
+		o.takes, o.leaves = all, o.leaves+all-o.takes
+	} else {
+		o = p.work(all)
+	}
 	if o.reason != "" || o.takes != all {
 		return false
 	}

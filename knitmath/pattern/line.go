@@ -2,6 +2,8 @@ package pattern
 
 import (
 	"strconv"
+
+	"example.com/knitmath/knitmath/draft"
 )
 
 // skipBreaks passes over what stands between lines, and ends what a blank line ends.
@@ -26,12 +28,26 @@ func (p *parser) skipBreaks() {
 func (p *parser) line() {
 	first := p.next
 	p.depth, p.inside, p.stars = 0, 0, p.stars[:0]
-	if !p.ruled() && !p.tabled() && !p.stripes() && !p.frontMatter() && !p.sizesOnly() && !p.needlesAlone() && !p.loneClaim() && !p.headed() {
+	if !p.ruled() && !p.tabled() && !p.stripes() && !p.frontMatter() && !p.sizesOnly() && !p.needlesAlone() && !p.loneClaim() && !p.headed() && !p.ledInLine() {
 		p.sentenceOrRemark()
 	}
 	if p.next == first {
 		p.next++
 	}
+}
+
+// ledInLine passes over "Toe:" within a line, where the name of a part leads a row or a direction in.
+func (p *parser) ledInLine() bool {
+	if p.lineStart() || p.next < 2 || !p.tokens[p.next-1].is(".") || !draft.Part(p.peek().text) || p.labelEnd(p.next) != 0 {
+		return false
+	}
+	stop := p.lead(p.next, p.lineEnd(p.next))
+	if stop == 0 {
+		return false
+	}
+	p.endPattern()
+	p.passTo(stop)
+	return true
 }
 
 // ruled passes over a line that is drawn, "-----" or "=====".

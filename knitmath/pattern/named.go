@@ -1,6 +1,9 @@
 package pattern
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // rowCalled reads "dec row", "the eyelet rnd": the last row whose label says so.
 func (p *parser) rowCalled(info *lineInfo) bool {
@@ -140,7 +143,7 @@ func (p *parser) copiesNamed(line *Line, from span) bool {
 	p.next++
 	p.accept("as")
 	var target lineInfo
-	if p.rowCalled(&target) && len(target.lines) == 1 && p.clauseEnds() {
+	if (p.asBefore(line, &target) || p.rowCalled(&target)) && len(target.lines) == 1 && p.clauseEnds() {
 		if source := &p.piece.Lines[target.lines[0]]; len(source.Steps) > 0 {
 			p.steps += len(source.Steps)
 			line.Steps = source.Steps
@@ -153,5 +156,21 @@ func (p *parser) copiesNamed(line *Line, from span) bool {
 	}
 	p.next = save
 	p.found.rewind(found)
+	return false
+}
+
+// asBefore reads "as before" after a label that a row above has too: that row.
+func (p *parser) asBefore(line *Line, target *lineInfo) bool {
+	if !p.peek().is("before", "above") || !p.clauseStopsAt(p.next+1) {
+		return false
+	}
+	for i := len(p.piece.Lines) - 1; i >= 0; i-- {
+		p.looked++
+		if l := &p.piece.Lines[i]; l.info.kind == lineRow && strings.EqualFold(l.Label, line.Label) {
+			p.next++
+			target.lines = []int16{int16(i)}
+			return true
+		}
+	}
 	return false
 }

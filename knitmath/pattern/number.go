@@ -148,7 +148,7 @@ func (p *parser) number() []int {
 		p.next++
 		return p.numbers(written, t.span)
 	}
-	if t.kind == tokenNumber && n == 1 {
+	if t.kind == tokenNumber && (n == 1 || n == 2 && p.sizes == 1 && p.ahead(1).is("(", "[") && p.endsAt(end)) { // "x 12 (84)"
 		p.next++
 		return p.numbers(int(t.number), t.span)
 	}

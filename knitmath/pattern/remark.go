@@ -63,7 +63,7 @@ func (p *parser) remarkEnd(i int) int {
 				return 0
 			}
 		case t.kind == tokenWord:
-			if p.countSpoilt(i+n) || p.worksInRemark(i, n) || p.sizesInRemark(i, n) {
+			if p.countSpoilt(i+n) || !p.tokens[i+1].is("by") && p.worksInRemark(i, n) || p.sizesInRemark(i, n) {
 				return 0
 			}
 			words++

@@ -82,6 +82,13 @@ func (p *parser) rowsRepeated(verb *token, info *lineInfo) bool {
 	if worksAfresh(verb) {
 		return false
 	}
+	if p.peek().is("until", "till", "til") && verb.is("rep", "repeat") {
+		info.last = p.rowsInSet()
+		return info.last > 0
+	}
+	if p.fromTheChange(info) {
+		return true
+	}
 	if p.peek().is("from") && p.ahead(1).row() {
 		p.next++
 		return p.rowsNamed(info)
@@ -245,6 +252,31 @@ func (p *parser) thisChange(info *lineInfo) bool {
 	p.next++
 	info.lines, info.last = []int16{int16(n)}, 0
 	return true
+}
+
+// fromTheChange reads "from the narrowing": the last row that changed the count and all rows since.
+func (p *parser) fromTheChange(info *lineInfo) bool {
+	save, n := p.next, len(p.piece.Lines)
+	if !p.accept("from") || n == 0 {
+		p.next = save
+		return false
+	}
+	p.accept("the", "last", "first")
+	if p.accept("narrowing", "decrease", "dec", "increase", "inc", "decreasing", "increasing", "widening") {
+		p.acceptRow()
+		for i := n - 1; i >= 0 && p.piece.Lines[i].info.kind != lineCastOn; i-- {
+			p.looked++
+			l := &p.piece.Lines[i]
+			if l.info.kind != linePassed {
+				info.lines = append([]int16{int16(i)}, info.lines...)
+			}
+			if l.info.kind == lineRow && changesCount(l.Steps) && !p.piece.Lines[max(i-1, 0)].info.defined {
+				return true
+			}
+		}
+	}
+	p.next, info.lines = save, nil
+	return false
 }
 
 // changesCount reports whether a step takes more or fewer stitches than it leaves.

@@ -42,6 +42,7 @@ func (p *parser) rowClaims(line *Line) bool {
 		p.next = max(p.next, p.remarkEnd(p.next))
 	}
 	p.changeBeside(line)
+	p.unworkedTold(line)
 	for p.peek().is(",", ";", "and", "then", ":") {
 		p.next++
 	}

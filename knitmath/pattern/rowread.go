@@ -134,6 +134,8 @@ func (p *parser) copies(line *Line, from span) bool {
 	if before := p.rowBefore(); before != 0 && p.accept("above", "before", "last", "prev", "previous") {
 		p.accept("row", "rnd", "round")
 		target.ranges, ok = []rowRange{{before, before}}, true
+	} else if n := p.rowAlone(); n > 0 {
+		target.ranges, ok = []rowRange{{n, n}}, true
 	} else {
 		ok = p.rowsNamed(&target) && target.ranges != nil && target.kind == lineRow
 	}
@@ -152,6 +154,18 @@ func (p *parser) copies(line *Line, from span) bool {
 	p.next = save
 	p.found.rewind(found)
 	return false
+}
+
+// rowAlone reads "first" of "Third row. Like first.", a row called by its ordinal alone; 0, and nothing taken, if
+// that is not what stands here.
+func (p *parser) rowAlone() int32 {
+	end := p.ordinalEnd(p.next)
+	if end == 0 || !p.clauseStopsAt(end) {
+		return 0
+	}
+	n := p.ordinalValue(p.next)
+	p.next = end
+	return int32(n)
 }
 
 // rowBefore is the number of the row just before, 0 if it has none.

@@ -53,7 +53,9 @@ type runner struct {
 	sideSaid    bool  // the text has said which side a row was on
 	turnGap     int64 // where the last turn left a gap, below 0 for nowhere
 	aside       int64 // stitches that "on these only" left out, and no holder has taken
-	noting      int   // the line whose first working is noted
+	asideAhead  int64 // those of them that lie beyond the others, with the side of the next row as it was then
+	asideSide   stitch.Side
+	noting      int // the line whose first working is noted
 	marks       marks
 	shifted     movedMark       // a marker that was moved for a claim
 	offBy       map[*Line]int64 // rows whose count disagreed with their claim, and by how many stitches

@@ -14,6 +14,11 @@ func (p *parser) sizesIn() int {
 	if n := p.sizesNamed(); n > 1 {
 		v.votes[n] += 3
 	}
+	for n := range v.votes {
+		if v.votes[n] > 0 {
+			v.votes[n] += v.weak[n]
+		}
+	}
 	best := 1
 	for n := 2; n <= MaxSizes; n++ {
 		if v.votes[n] > 0 && (best == 1 || v.votes[n] >= v.votes[best]) {
@@ -26,7 +31,8 @@ func (p *parser) sizesIn() int {
 // sizeVotes are how much speaks for each number of sizes.
 type sizeVotes struct {
 	votes  [MaxSizes + 1]int
-	single bool // a count of stitches of one size came before
+	weak   [MaxSizes + 1]int // that count only beside others: "(14-28-14 sts)" may be how stitches lie
+	single bool              // a count of stitches of one size came before
 }
 
 func (v *sizeVotes) give(sizes, weight int) { v.votes[min(sizes, MaxSizes)] += weight }
@@ -36,6 +42,8 @@ func (v *sizeVotes) give(sizes, weight int) { v.votes[min(sizes, MaxSizes)] += w
 func (p *parser) voteNumber(v *sizeVotes, i int) int {
 	end, n := p.sizedEnd(i)
 	switch {
+	case n == 2 && p.endsAt(end) && (p.tokens[i-1].is("x", "×", "as", "like") || p.tokens[i-1].row()):
+		return end - 1 // "(k6, k2tog) x 12 (84)": the count after the row
 	case n <= 1:
 		v.single = v.single || end != 0 && p.tokens[end].stitches()
 		return i
@@ -60,6 +68,10 @@ func (p *parser) voteList(v *sizeVotes, i int) int {
 		}
 		end, n = p.sizedMore(i, 1)
 		v.give(n, 1)
+	}
+	if n > 1 && p.tokens[i+2].is("-") && p.tokens[i+1].kind == tokenNumber {
+		v.weak[n]++
+		return end - 1
 	}
 	if n > 1 && !p.tokens[i-1].is("-") { // "- (40, 66) rows": the first size may have none, or a dash lead a count in
 		v.give(n, 1)

@@ -121,7 +121,7 @@ func (p *parser) tailWords(line *Line) {
 		p.acceptEnd(p.newIntoPattern()):
 	case t.is("keeping", "maintaining") && p.keptAsSet(), t.is("placing", "removing", "slipping") && p.markerNext():
 		p.toClause()
-	case t.is("ending", "end", "ends", "finishing", "finish", "ended", "after"):
+	case t.is("ending", "end", "ends", "finishing", "finish", "ended", "after"), p.lastOneTold():
 		p.ending(info)
 	case t.is("beg", "beginning", "starting", "start", "begin"):
 		p.starting()

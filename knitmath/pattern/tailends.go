@@ -14,6 +14,9 @@ func (p *parser) ending(info *lineInfo) {
 	if p.acceptEnd(p.endingEach()) {
 		return
 	}
+	for p.tokens[p.next+1].is("being", "row", "one") { // "the last being a purl row"
+		p.next++
+	}
 	if end, row := p.endingRow(p.next + 1); end != 0 {
 		p.next, info.endRow = end, row
 		return
@@ -21,6 +24,19 @@ func (p *parser) ending(info *lineInfo) {
 	if !p.endingSide(info) {
 		p.next++
 	}
+}
+
+// lastOneTold passes over "the" of "24 rows, the last a purl row".
+func (p *parser) lastOneTold() bool {
+	i := p.next
+	if p.tokens[i].is("the") {
+		i++
+	}
+	if !p.tokens[i].is("last") || !p.tokens[i+1].is("a", "being", "row", "one") {
+		return false
+	}
+	p.next = i
+	return true
 }
 
 // soThat passes over "so you can rest", "so that they do not show": what a direction is good for. Words

@@ -134,10 +134,12 @@ type lineInfo struct {
 	op       stitch.Op
 	ownLine  int
 
-	firsts, lasts []int      // of the only range, where the sizes differ
-	forRows       []int      // "next 4 rows": how many rows the label stands for; "for 10 rows" of a repeat
-	halves        []int      // the first of two parts of all stitches, with a marker between them and none elsewhere
-	perSide       []int      // "20 sts each side" of stitches that are bound off in the row
+	firsts, lasts []int // of the only range, where the sizes differ
+	forRows       []int // "next 4 rows": how many rows the label stands for; "for 10 rows" of a repeat
+	halves        []int // the first of two parts of all stitches, with a marker between them and none elsewhere
+	perSide       []int // "20 sts each side" of stitches that are bound off in the row
+	beyond        []int // "10 sts unworked": those beyond the turn
+	beyondAt      span
 	perNeedle     []int      // "16 sts on each needle"
 	waiting       []Step     // "and knit 26 sts from back holder" of stitches that are picked up
 	forSizes      uint32     // the sizes it is for, a bit for each; 0 for all

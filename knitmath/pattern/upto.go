@@ -16,11 +16,18 @@ var toEnd = []int{0} // never written to
 // upTo reads how often or how far. all says that "all sts" and the like may
 // stand for "to end".
 func (p *parser) upTo(all bool) (extent, bool) {
+	if p.peek().is("even", "straight") && p.last1().is("work", "patt", "pattern", "cont", "continue") && p.inNeedles {
+		p.next++
+		p.acceptAny(asEstablished)
+		return extent{last: toEnd}, true
+	}
 	switch {
 	case p.accept("once"):
 		return extent{times: one, more: p.accept("more")}, true
 	case p.accept("twice"):
 		return extent{times: []int{2}, more: p.accept("more")}, true
+	case p.acceptEnd(p.gapClosed(p.next)):
+		return extent{}, true
 	case p.allAlong():
 		return extent{last: toEnd}, true
 	case p.inEachOf():

@@ -50,7 +50,7 @@ func (p *parser) toPlace(i int, before []int) (extent, bool) {
 // lastStitches reads what follows "to last".
 func (p *parser) lastStitches(from span) (extent, bool) {
 	if p.accept("st", "stitch") {
-		return extent{last: one}, true
+		return extent{last: one, loose: p.onThisNeedle()}, true
 	}
 	n := p.number()
 	if n == nil {

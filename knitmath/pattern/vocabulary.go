@@ -173,6 +173,8 @@ var otherNames = map[string]stitch.Op{
 	"m1pl": stitch.M1LP, "m1pr": stitch.M1RP, "thread over": stitch.YO, "narrow": stitch.K2tog, "backward loop co": stitch.CastOn,
 	"backward-loop co": stitch.CastOn, "backwards loop co": stitch.CastOn, "make backward loop": stitch.CastOn, "cable co": stitch.CastOn,
 	"make one left": stitch.M1L, "make one right": stitch.M1R,
+	"centered double decrease": stitch.CDD, "centred double decrease": stitch.CDD, "central double decrease": stitch.CDD,
+	"centered double dec": stitch.CDD, "centred double dec": stitch.CDD, "central double dec": stitch.CDD,
 }
 
 // otherWork is what has a count but is no operation, by how many stitches of the row

@@ -93,8 +93,9 @@ func (p *parser) wording(w *wording) bool {
 // written with the abbreviation. It is false if a number cannot be read.
 func (p *parser) numberOf(w *wording) bool {
 	if p.nextFew() {
-		p.next++
-		p.accept("the", "these", "next", "all", "centre", "center")
+		for !p.numberAhead() {
+			p.next++
+		}
 	}
 	switch {
 	case w.numbers != nil:
@@ -120,19 +121,20 @@ func (p *parser) pickedUpAnywhere(w *wording) {
 
 // nextFew reports whether "next", of "k next 5 sts", stands before a number.
 func (p *parser) nextFew() bool {
-	if !p.peek().is("next", "foll", "following", "first", "centre", "center", "last", "the", "these", "over", "across", "all") {
+	if !p.peek().is("next", "foll", "following", "first", "centre", "center", "last", "the", "these", "over", "across", "all", "rem",
+		"remaining") {
 		return false
 	}
 	if p.ahead(1).is("st") && p.peek().is("next", "foll", "following", "first", "last") {
 		return false
 	}
 	i := p.next + 1
-	if p.tokens[i-1].is("across", "over") && p.tokens[i].is("the", "these", "next", "all") ||
-		p.tokens[i-1].is("the") && p.tokens[i].is("centre", "center", "next") {
+	for p.tokens[i-1].is("across", "over", "the", "all") &&
+		p.tokens[i].is("the", "these", "next", "all", "first", "last", "rem", "remaining", "centre", "center") {
 		i++
 	}
 	end, _ := p.sizedEnd(i)
-	return end != 0 && p.ofPart(end) != 0
+	return end != 0 && (p.ofPart(end) != 0 || p.tokens[i-1].is("rem", "remaining", "next") && p.endsClause(end))
 }
 
 // oneStitch passes over "the first st", "next st": one stitch.

@@ -34,6 +34,9 @@ func unwrapped(source string, tokens []token) []token {
 		if t.kind == tokenNewline && t.number == 1 && i > 0 && i+1 < len(tokens) && wraps(source, &tokens[i+1], out) {
 			continue
 		}
+		if n := len(out); n > 0 && t.is("-") && out[n-1].is(".") && out[n-1].end == t.start {
+			continue // "Heel.—Cast on" of older booklets
+		}
 		out = append(out, t)
 	}
 	return out
