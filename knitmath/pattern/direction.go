@@ -16,7 +16,7 @@ func (p *parser) direction(line *Line) bool {
 		return false
 	}
 	save, found, before := p.next, p.found.mark(), line.info
-	for _, read := range [...]reader{(*parser).orderSaid,
+	for _, read := range [...]reader{(*parser).orderSaid, (*parser).halfForHeel,
 		(*parser).threeNeedle, (*parser).ontoNeedle, (*parser).fabricRows, (*parser).bareRepeat,
 		(*parser).charted, (*parser).contInThisWay,
 		(*parser).patternReps, (*parser).changeThisWay, (*parser).onTheseAlone, (*parser).heldTold} {
@@ -97,7 +97,7 @@ var directs = map[string]kindOfVerb{
 	"join": verbJoin, "rejoin": verbJoin, "attach": verbJoin,
 	"divide": verbPass, "distribute": verbPass, "arrange": verbPass, "turn": verbPass, "do": verbPass, "rotate": verbPass,
 	"reattach": verbJoin,
-	"graft":    verbOff, "kitchener": verbOff, "draw": verbOff, "thread": verbOff, "break": verbOff | verbPass, "cut": verbOff | verbPass,
+	"set":      verbCast, "graft": verbOff, "kitchener": verbOff, "draw": verbOff, "thread": verbOff, "break": verbOff | verbPass, "cut": verbOff | verbPass,
 	"pull": verbOff | verbPass, "fasten": verbOff | verbPass, "run": verbOff, "gather": verbOff,
 }
 

@@ -95,6 +95,10 @@ func (r *runner) setUp(l *Line) {
 	case constructionRound:
 		r.round, r.side = true, stitch.RightSide
 	}
+	if info.half {
+		r.halfAlone(l)
+		return
+	}
 	if info.only == nil || info.kind == lineTake {
 		return
 	}

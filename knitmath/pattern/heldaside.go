@@ -78,6 +78,7 @@ func (p *parser) unworkedAside(steps *[]Step, from span) asideKind {
 	case !ok:
 	case p.accept("unworked", "unknit"):
 		if turns {
+			p.beyond, p.beyondAt = n, from.to(p.last())
 			return asideRead
 		}
 		if n != nil && !p.onlyRows && stopsShort(*steps) {

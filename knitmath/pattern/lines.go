@@ -10,7 +10,9 @@ func (p *parser) finish(line *Line, from span) {
 	line.info.places = line.info.kind == linePassed && !p.placesBelow() &&
 		placesMarkers(p.found.source[from.start:max(from.start, line.info.at.end)])
 	line.info.ownLine = int(from.line)
-	line.info.forSizes = p.forSizes
+	if line.info.forSizes == 0 {
+		line.info.forSizes = p.forSizes
+	}
 	line.info.defined = p.current > 0
 	if line.info.kind != lineRow {
 		said := p.found.source[from.start:max(from.start, line.info.at.end)]

@@ -142,7 +142,7 @@ var allAlike = wordings("every row the same", "every row alike", "every rnd the 
 // what it orders; 0 if there is none.
 func (p *parser) doubtful(i, end int, known bool) int {
 	bad := 0
-	if (!known || !p.tokens[i].is("these", "those", "this", "rows")) && !p.repeatTold(i) && !p.piecesTold(i) && !p.choiceTold(i, end) {
+	if (!known || !p.tokens[i].is("these", "those", "this", "rows") && !p.lastRowsAt(i)) && !p.repeatTold(i) && !p.piecesTold(i) && !p.choiceTold(i, end) {
 		bad = p.alarm(i, end, known)
 	}
 	if bad == 0 && !known && (p.foreign(i, end) || p.unknownOrder(i, end)) {

@@ -112,22 +112,24 @@ type parser struct {
 	lineSeen      [2]int     // the tokens from the first to the second are of one line, which ends there
 	sentenceSeen  [2]int     // the tokens from the first to the second are of one sentence, which ends there
 	ordersSeen    ordersSeen
-	castLater     uint8          // whether the text casts on: 0 not looked yet, 1 no, 2 yes
-	endingRepeat  bool           // "ending last rep k3 in place of k5" is read
-	trying        bool           // a direction is read on trial
-	trial         Line           // what it is read into
-	blank         *Line          // what the next sentence is read into: 12,000 of them would be 18 MB
-	onlyRows      bool           // what is read was written from a row
-	tidies        bool           // wraps are taken along with their stitches in the row at hand
-	rowSizes      uint32         // the sizes that the label at hand says, 0 for all
-	fastens       bool           // the row at hand ends with "fasten off"
-	inNeedles     bool           // a round is read needle by needle
-	inHand        []Step         // memory for the steps of a row or a bracket, while they are read
-	stepRoom      []Step         // memory for those that were read
-	sofar         []Step         // of the row or the bracket at hand, what comes before the next step
-	shapedBracket bool           // the brackets of "work 8 rows (dec 1 st on last row)" are open
-	inRow         bool           // a label has been read: what follows is a row
-	rest          unworkedRest   // what the row at hand leaves unworked
+	castLater     uint8        // whether the text casts on: 0 not looked yet, 1 no, 2 yes
+	endingRepeat  bool         // "ending last rep k3 in place of k5" is read
+	trying        bool         // a direction is read on trial
+	trial         Line         // what it is read into
+	blank         *Line        // what the next sentence is read into: 12,000 of them would be 18 MB
+	onlyRows      bool         // what is read was written from a row
+	tidies        bool         // wraps are taken along with their stitches in the row at hand
+	rowSizes      uint32       // the sizes that the label at hand says, 0 for all
+	fastens       bool         // the row at hand ends with "fasten off"
+	inNeedles     bool         // a round is read needle by needle
+	inHand        []Step       // memory for the steps of a row or a bracket, while they are read
+	stepRoom      []Step       // memory for those that were read
+	sofar         []Step       // of the row or the bracket at hand, what comes before the next step
+	shapedBracket bool         // the brackets of "work 8 rows (dec 1 st on last row)" are open
+	inRow         bool         // a label has been read: what follows is a row
+	rest          unworkedRest // what the row at hand leaves unworked
+	beyond        []int        // how many stitches lie beyond the turn of the row at hand, as it says
+	beyondAt      span
 	begun         *starOpen      // a star before directions that are worked again
 	lastFrom      map[string]int // where "from *" comes last, by the star; nil while nobody asked
 	cable         *onCable       // stitches that wait on a cable needle

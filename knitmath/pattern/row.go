@@ -6,12 +6,13 @@ import "example.com/knitmath/knitmath/stitch"
 // sentence.
 func (p *parser) row(line *Line) bool {
 	p.rest, p.tidies, p.fastens, p.cable, p.asGiven, p.startMoves, p.otherSide = unworkedRest{}, false, false, nil, false, false, false
-	p.reachesBack, p.toRoundEnd = false, false
+	p.reachesBack, p.toRoundEnd, p.beyond = false, false, nil
 	steps, ok := p.items("")
 	ok = ok && p.cableEmpty()
 	steps = p.roundMoved(steps)
 	line.Steps = steps
 	line.info.asGiven = p.asGiven
+	line.info.beyond, line.info.beyondAt = p.beyond, p.beyondAt
 	line.info.otherSide = p.otherSide
 	line.info.startMoves, line.info.reachesBack, line.info.toRoundEnd = p.startMoves, p.reachesBack, p.toRoundEnd
 	line.info.tidies, line.info.fastens = p.tidies, p.fastens

@@ -44,6 +44,8 @@ func (p *parser) voteNumber(v *sizeVotes, i int) int {
 	switch {
 	case n == 2 && p.endsAt(end) && (p.tokens[i-1].is("x", "×", "as", "like") || p.tokens[i-1].row()):
 		return end - 1 // "(k6, k2tog) x 12 (84)": the count after the row
+	case n > 1 && p.tokens[i-1].is("(") && p.tokens[i+1].is("-"):
+		v.weak[min(n, MaxSizes)] += 2
 	case n <= 1:
 		v.single = v.single || end != 0 && p.tokens[end].stitches()
 		return i

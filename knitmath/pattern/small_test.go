@@ -11,10 +11,10 @@ const smallDir = "../../testdata/pattern/small"
 
 // smallSets are the sets, how many of each are read right, and how many were when they were first asked.
 var smallSets = []struct {
-	file         string
-	right, first int
+	file                 string
+	right, alarms, first int
 }{
-	{"first.json", 0, 0},
+	{"first.json", 34, 1, 19},
 }
 
 // TestSmallThings asks each set and prints how many were and are read right.
@@ -22,7 +22,7 @@ func TestSmallThings(t *testing.T) {
 	for _, set := range smallSets {
 		counts, n := judgeFile(t, filepath.Join(smallDir, set.file))
 		t.Logf("%s: %d pieces, %d right when first asked; %v %v", set.file, n, set.first, verdictNames, counts)
-		if counts[verdictRight] < set.right || counts[verdictSilent] > 0 || counts[verdictAlarm] > 0 {
+		if counts[verdictRight] < set.right || counts[verdictSilent] > 0 || counts[verdictAlarm] > set.alarms {
 			t.Errorf("%s: %v, %d right stood", set.file, counts, set.right)
 		}
 	}

@@ -1,0 +1,63 @@
+package pattern
+
+import "example.com/knitmath/knitmath/stitch"
+
+// halfForHeel reads "Place half the stitches (26) on one needle for the heel": what follows is worked on these alone,
+// back and forth. Where no heel is spoken of it may only say how the stitches lie.
+func (p *parser) halfForHeel(line *Line) bool {
+	i := p.next
+	if p.onlyRows || !p.tokens[i].is("place", "put", "slip", "take", "arrange", "leave", "knit", "set") || !p.tokens[i+1].is("half") {
+		return false
+	}
+	heel := p.tokens[max(i-2, 0)].is("heel") || p.tokens[max(i-3, 0)].is("heel")
+	for i += 2; p.tokens[i].is("of", "the", "your"); i++ {
+	}
+	if !p.tokens[i].stitches() {
+		return false
+	}
+	i++
+	bracket := p.tokens[i].is("(")
+	numberAt := i + bit(bracket)
+	end, _ := p.sizedEnd(numberAt)
+	if end == 0 {
+		numberAt, end = 0, i
+	} else if end += bit(p.tokens[end].stitches()); bracket {
+		end++
+	}
+	if !p.tokens[end].is("on", "onto", "upon", "to") || !p.tokens[end+1].is("one", "a", "1", "the", "first") {
+		return false
+	}
+	for end += 2; p.tokens[end].is("first", "single", "needle", "dpn"); end++ {
+	}
+	if p.tokens[end].is("for") && p.tokens[end+1].is("the", "heel") {
+		for end++; p.tokens[end].is("the", "heel"); end++ {
+			heel = heel || p.tokens[end].is("heel")
+		}
+	}
+	if !heel || !p.endsClause(end) {
+		return false
+	}
+	if numberAt > 0 {
+		p.next = numberAt
+		line.info.only = p.number()
+	}
+	line.info.kind, line.info.half, line.info.turns = lineEven, true, constructionFlat
+	line.info.counts, p.next = []int{0}, end
+	return true
+}
+
+// halfAlone goes on with half of the stitches, and compares their number with what is said.
+func (r *runner) halfAlone(l *Line) {
+	total := r.now.total()
+	if !l.info.half || !r.known {
+		return
+	}
+	n := total / 2
+	if l.info.only != nil {
+		if n = int64(at(l.info.only, r.size)); 2*n != total && r.wanted(ReasonClaim, l.info.at) {
+			r.fault(KindMistake, ReasonClaim, l.info.at, int(n-total/2), stitches(int(n))+" are not half of "+stitches(int(total)))
+		}
+	}
+	r.round, r.side = false, stitch.RightSide
+	r.only(l, min(n, total))
+}
