@@ -326,8 +326,9 @@ func (p *parser) untilCount() []int {
 		p.next = save
 		return nil
 	}
-	for p.peek().stitches() || p.peek().is("rem", "remain", "remains", "remaining", "left", "total") || p.peek().is("on") && p.ahead(1).is("needle",
-		"needles") {
+	for p.peek().stitches() || p.peek().is("rem", "remain", "remains", "remaining", "left", "total") || p.peek().is("on") &&
+		p.ahead(1).is("needle",
+			"needles") {
 		if p.accept("on") {
 			p.next++
 			continue

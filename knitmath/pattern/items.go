@@ -152,7 +152,8 @@ func (p *parser) turnsOnSome() bool {
 // tellsNext reports whether a sentence comes next that only tells of the stitches: "These 32 sts
 // form the heel", "8 markers placed".
 func (p *parser) tellsNext() bool {
-	return (p.peek().is("these", "those", "this", "work") || p.lastRowsAt(p.next)) && p.startSaid(p.next) == 0 && phrasesHarmless(p, p.next) ||
+	return (p.peek().is("these", "those", "this", "work") || p.lastRowsAt(p.next)) && p.startSaid(p.next) == 0 &&
+		phrasesHarmless(p, p.next) ||
 		p.markersToldEnd(p.next) != 0
 }
 

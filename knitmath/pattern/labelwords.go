@@ -262,7 +262,8 @@ func (p *parser) changeLabel(i int) int {
 	for p.tokens[i].is("begin", "to", "now", "begins", "start", "the") {
 		i++
 	}
-	if !p.tokens[i].is("decrease", "increase", "decreasing", "increasing", "dec", "inc", "narrow", "narrowing", "widen", "widening", "decreases",
+	if !p.tokens[i].is("decrease", "increase", "decreasing", "increasing", "dec", "inc", "narrow", "narrowing", "widen",
+		"widening", "decreases",
 		"increases") || !p.tokens[i+1].is(":") || !p.startsItem(i+2) {
 		return 0
 	}

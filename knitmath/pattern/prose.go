@@ -135,14 +135,16 @@ var flatWays = wordings("is worked flat", "is worked back and forth", "are worke
 
 // allAlike say that what was written is worked in every row.
 var allAlike = wordings("every row the same", "every row alike", "every rnd the same", "every rnd alike", "every round the same",
-	"every round alike", "each row the same", "each row alike", "every row is the same", "every rnd is the same", "every row is worked alike",
+	"every round alike", "each row the same", "each row alike", "every row is the same", "every rnd is the same",
+	"every row is worked alike",
 	"all rows the same", "every following row the same", "every row like this", "every row as this")
 
 // doubtful is the token of a sentence that may change a count, or its first if nobody knows
 // what it orders; 0 if there is none.
 func (p *parser) doubtful(i, end int, known bool) int {
 	bad := 0
-	if (!known || !p.tokens[i].is("these", "those", "this", "rows") && !p.lastRowsAt(i)) && !p.repeatTold(i) && !p.piecesTold(i) && !p.choiceTold(i, end) {
+	if (!known || !p.tokens[i].is("these", "those", "this", "rows") && !p.lastRowsAt(i)) && !p.repeatTold(i) &&
+		!p.piecesTold(i) && !p.choiceTold(i, end) {
 		bad = p.alarm(i, end, known)
 	}
 	if bad == 0 && !known && (p.foreign(i, end) || p.unknownOrder(i, end)) {
