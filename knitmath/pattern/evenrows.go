@@ -95,6 +95,12 @@ func (r *runner) setUp(l *Line) {
 	case constructionRound:
 		r.round, r.side = true, stitch.RightSide
 	}
+	r.setUpOn(l)
+}
+
+// setUpOn goes on with half of the stitches, or with so many, if a direction says so.
+func (r *runner) setUpOn(l *Line) {
+	info := &l.info
 	if info.half {
 		r.halfAlone(l)
 		return

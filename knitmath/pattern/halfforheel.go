@@ -9,32 +9,8 @@ func (p *parser) halfForHeel(line *Line) bool {
 	if p.onlyRows || !p.tokens[i].is("place", "put", "slip", "take", "arrange", "leave", "knit", "set") || !p.tokens[i+1].is("half") {
 		return false
 	}
-	heel := p.tokens[max(i-2, 0)].is("heel") || p.tokens[max(i-3, 0)].is("heel")
-	for i += 2; p.tokens[i].is("of", "the", "your"); i++ {
-	}
-	if !p.tokens[i].stitches() {
-		return false
-	}
-	i++
-	bracket := p.tokens[i].is("(")
-	numberAt := i + bit(bracket)
-	end, _ := p.sizedEnd(numberAt)
-	if end == 0 {
-		numberAt, end = 0, i
-	} else if end += bit(p.tokens[end].stitches()); bracket {
-		end++
-	}
-	if !p.tokens[end].is("on", "onto", "upon", "to") || !p.tokens[end+1].is("one", "a", "1", "the", "first") {
-		return false
-	}
-	for end += 2; p.tokens[end].is("first", "single", "needle", "dpn"); end++ {
-	}
-	if p.tokens[end].is("for") && p.tokens[end+1].is("the", "heel") {
-		for end++; p.tokens[end].is("the", "heel"); end++ {
-			heel = heel || p.tokens[end].is("heel")
-		}
-	}
-	if !heel || !p.endsClause(end) {
+	end, numberAt, heel := p.halfOnNeedle(i + 2)
+	if end == 0 || !p.endsClause(end) || !heel && !p.tokens[max(i-2, 0)].is("heel") && !p.tokens[max(i-3, 0)].is("heel") {
 		return false
 	}
 	if numberAt > 0 {
@@ -44,6 +20,35 @@ func (p *parser) halfForHeel(line *Line) bool {
 	line.info.kind, line.info.half, line.info.turns = lineEven, true, constructionFlat
 	line.info.counts, p.next = []int{0}, end
 	return true
+}
+
+// halfOnNeedle is the index after "the stitches (26) on one needle for the heel" at token i, where the number stands in it,
+// 0 for nowhere, and whether a heel is spoken of; 0 if that is not what stands there.
+func (p *parser) halfOnNeedle(i int) (end, numberAt int, heel bool) {
+	for p.tokens[i].is("of", "the", "your") {
+		i++
+	}
+	if !p.tokens[i].stitches() {
+		return 0, 0, false
+	}
+	i++
+	bracket := bit(p.tokens[i].is("("))
+	if end, _ = p.sizedEnd(i + bracket); end == 0 {
+		end = i
+	} else {
+		numberAt, end = i+bracket, end+bit(p.tokens[end].stitches())+bracket
+	}
+	if !p.tokens[end].is("on", "onto", "upon", "to") || !p.tokens[end+1].is("one", "a", "1", "the", "first") {
+		return 0, 0, false
+	}
+	for end += 2; p.tokens[end].is("first", "single", "needle", "dpn"); end++ {
+	}
+	if p.tokens[end].is("for") {
+		for end++; p.tokens[end].is("the", "heel"); end++ {
+			heel = heel || p.tokens[end].is("heel")
+		}
+	}
+	return end, numberAt, heel
 }
 
 // halfAlone goes on with half of the stitches, and compares their number with what is said.

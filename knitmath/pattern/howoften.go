@@ -249,7 +249,11 @@ func (p *parser) repeatUntil(info *lineInfo) bool {
 // untilBetween reads "until there are 30 sts between markers".
 func (p *parser) untilBetween(info *lineInfo) bool {
 	save := p.next
-	if n := p.untilCount(); n != nil && p.accept("between", "btwn") {
+	n := p.untilCount()
+	if n == nil {
+		n = p.untilPart()
+	}
+	if n != nil && p.accept("between", "btwn") {
 		p.accept("the", "two", "2", "gusset", "thumb")
 		if p.accept("markers", "m", "ms", "marker") {
 			info.until, info.untilBetween = n, true
@@ -258,6 +262,21 @@ func (p *parser) untilBetween(info *lineInfo) bool {
 	}
 	p.next = save
 	return false
+}
+
+// untilPart reads "until there are 13 gusset sts"; nil, and nothing taken, if that is not what stands here.
+func (p *parser) untilPart() []int {
+	save := p.next
+	p.next++
+	p.acceptAll("there", "are")
+	p.acceptAll("you", "have")
+	if end, _ := p.sizedEnd(p.next); end != 0 && p.ofPart(end) != 0 {
+		n := p.number()
+		p.next = p.ofPart(p.next) + 1
+		return without(n)
+	}
+	p.next = save
+	return nil
 }
 
 // untilRows reads "until 10 rows have been worked in all", "until you have worked 10 rows".
@@ -327,8 +346,7 @@ func (p *parser) untilCount() []int {
 		return nil
 	}
 	for p.peek().stitches() || p.peek().is("rem", "remain", "remains", "remaining", "left", "total") || p.peek().is("on") &&
-		p.ahead(1).is("needle",
-			"needles") {
+		p.ahead(1).is("needle", "needles") {
 		if p.accept("on") {
 			p.next++
 			continue

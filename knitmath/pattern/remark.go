@@ -63,7 +63,7 @@ func (p *parser) remarkEnd(i int) int {
 				return 0
 			}
 		case t.kind == tokenWord:
-			if p.countSpoilt(i+n) || !p.tokens[i+1].is("by") && p.worksInRemark(i, n) || p.sizesInRemark(i, n) {
+			if p.countSpoilt(i+n) || p.worksInRemark(i, n) || p.sizesInRemark(i, n) {
 				return 0
 			}
 			words++
@@ -113,6 +113,9 @@ func (p *parser) countInRemark(i, n int) bool {
 // worked, or change a count.
 func (p *parser) worksInRemark(i, n int) bool {
 	t := &p.tokens[i+n]
+	if p.tokens[i+1].is("by") { // "make 1 (by bringing the wool forward)"
+		return false
+	}
 	return alarming(t.text) && !t.is("dec", "inc") || p.alarmingStitch(i+n, i+1, false) || p.notation(t.text) && !remarking[t.text] ||
 		p.phraseHere(i+n) || t.is("knit", "purl") && (n == 1 || p.tokens[i+n+1].kind == tokenNumber)
 }

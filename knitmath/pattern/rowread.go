@@ -130,15 +130,7 @@ func (p *parser) copies(line *Line, from span) bool {
 	p.accept("as", "for")
 	p.accept("for")
 	p.accept("the")
-	ok := false
-	if before := p.rowBefore(); before != 0 && p.accept("above", "before", "last", "prev", "previous") {
-		p.accept("row", "rnd", "round")
-		target.ranges, ok = []rowRange{{before, before}}, true
-	} else if n := p.rowAlone(); n > 0 {
-		target.ranges, ok = []rowRange{{n, n}}, true
-	} else {
-		ok = p.rowsNamed(&target) && target.ranges != nil && target.kind == lineRow
-	}
+	ok := p.rowCopied(&target)
 	if ok && (p.clauseEnds() || p.peek().is("(")) {
 		if rows := p.copied(line, &target); rows != nil {
 			for i := range rows {
@@ -154,6 +146,20 @@ func (p *parser) copies(line *Line, from span) bool {
 	p.next = save
 	p.found.rewind(found)
 	return false
+}
+
+// rowCopied reads which row another is written as.
+func (p *parser) rowCopied(target *lineInfo) bool {
+	if before := p.rowBefore(); before != 0 && p.accept("above", "before", "last", "prev", "previous") {
+		p.accept("row", "rnd", "round")
+		target.ranges = []rowRange{{before, before}}
+		return true
+	}
+	if n := p.rowAlone(); n > 0 {
+		target.ranges = []rowRange{{n, n}}
+		return true
+	}
+	return p.rowsNamed(target) && target.ranges != nil && target.kind == lineRow
 }
 
 // rowAlone reads "first" of "Third row. Like first.", a row called by its ordinal alone; 0, and nothing taken, if

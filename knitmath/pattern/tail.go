@@ -112,8 +112,7 @@ func (p *parser) tailWords(line *Line) {
 	info := &line.info
 	t := p.peek()
 	switch {
-	case p.sizesInTail(info):
-	case t.kind == tokenWord && p.acceptEnd(p.colourEnd(p.next)):
+	case p.sizesInTail(info), t.kind == tokenWord && p.acceptEnd(p.colourEnd(p.next)):
 	case t.is("divided", "distributed", "arranged", "split", "spread", "dividing", "distributing", "evenly") && p.overNeedles(),
 		p.arrangedInTail(info):
 	case p.acceptAny(unjoined):

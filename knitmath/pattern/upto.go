@@ -16,17 +16,12 @@ var toEnd = []int{0} // never written to
 // upTo reads how often or how far. all says that "all sts" and the like may
 // stand for "to end".
 func (p *parser) upTo(all bool) (extent, bool) {
-	if p.peek().is("even", "straight") && p.last1().is("work", "patt", "pattern", "cont", "continue") && p.inNeedles {
-		p.next++
-		p.acceptAny(asEstablished)
-		return extent{last: toEnd}, true
-	}
 	switch {
 	case p.accept("once"):
 		return extent{times: one, more: p.accept("more")}, true
 	case p.accept("twice"):
 		return extent{times: []int{2}, more: p.accept("more")}, true
-	case p.acceptEnd(p.gapClosed(p.next)):
+	case p.acceptEnd(p.gapClosed(p.next)), p.peek().is("over", "across") && p.numberOfStsAt(p.next+1):
 		return extent{}, true
 	case p.allAlong():
 		return extent{last: toEnd}, true
@@ -46,8 +41,6 @@ func (p *parser) upTo(all bool) (extent, bool) {
 		return extent{times: []int{n}}, true
 	case p.peek().is("to", "until", "up", "till"):
 		return p.toLast()
-	case p.peek().is("over", "across") && p.numberOfStsAt(p.next+1):
-		return extent{}, true
 	case p.peek().is("across", "around", "along", "thence"):
 		return p.acrossRow()
 	case all && p.peek().is("all", "every", "each", "rem", "remaining"):
@@ -61,6 +54,10 @@ func (p *parser) upTo(all bool) (extent, bool) {
 func (p *parser) allAlong() bool {
 	t, then := p.peek(), p.ahead(1)
 	switch {
+	case p.inNeedles && t.is("even", "straight") && p.last1().is("work", "patt", "pattern", "cont", "continue"):
+		p.next++
+		p.acceptAny(asEstablished)
+		return true
 	case t.is("back", "plain") && (p.endsAt(p.next+1) || then.is(",", ";", "-", "(")):
 		p.next++
 		return true
