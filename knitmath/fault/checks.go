@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"unicode"
 	"unicode/utf8"
 )
 
@@ -126,12 +127,31 @@ func RequiredEnum[E ~int32](c *Checks, prefix, field string, v, last E) {
 	Enum(c, prefix, field, v, last)
 }
 
-// Text checks the length of a caller's own words.
+// Text checks a caller's own words, which are repeated in sentences: their length, and that they are
+// one line that can be seen.
 func (c *Checks) Text(prefix, field, s string) {
 	if n := utf8.RuneCountInString(s); n > MaxNameLength {
 		c.Add(Join(prefix, field), ReasonTooMany, "has %d characters; at most %d are allowed", n, MaxNameLength)
+		return
+	}
+	if i := strings.IndexFunc(s, unseen); i >= 0 {
+		r, _ := utf8.DecodeRuneInString(s[i:])
+		c.Add(Join(prefix, field), ReasonUnreadable, "has the character U+%04X, which cannot be seen; a name is one line", r)
+	} else if s != "" && strings.TrimSpace(s) == "" {
+		c.Add(Join(prefix, field), ReasonUnreadable, "is blank; leave it out")
 	}
 }
+
+// unseen reports whether a character is no letter, mark, figure, sign or blank; the joiners that some
+// scripts write their letters with are.
+func unseen(r rune) bool {
+	return !unicode.IsGraphic(r) && r != zeroWidthNonJoiner && r != zeroWidthJoiner
+}
+
+const (
+	zeroWidthNonJoiner = '\u200c'
+	zeroWidthJoiner    = '\u200d'
+)
 
 // Items checks how many elements a repeated field has.
 func (c *Checks) Items(prefix, field string, n, limit int) {

@@ -230,3 +230,20 @@ func TestSoundQuestionsAllocateNothing(t *testing.T) {
 		t.Errorf("%v allocations in a sound question, want none", allocs)
 	}
 }
+
+// Words of the caller's are one line that can be seen, in any script; the joiners of Persian and Hindi
+// are part of theirs.
+func TestTextIsOneLine(t *testing.T) {
+	for text, want := range map[string]Reason{
+		"": "", "Back & front, size 2": "", "Ärmel für Zoë 🧶": "", "می\u200cخواهم": "", "क्\u200dष": "", "袖": "",
+		"a\nb": ReasonUnreadable, "a\x00": ReasonUnreadable, "\u202eab": ReasonUnreadable, "a\u2028b": ReasonUnreadable,
+		"\ufeffa": ReasonUnreadable, "  ": ReasonUnreadable, "\u00a0": ReasonUnreadable,
+		strings.Repeat("x", MaxNameLength): "", strings.Repeat("\n", MaxNameLength+1): ReasonTooMany,
+	} {
+		var c Checks
+		c.Text("", "name", text)
+		if (want == "") != (len(c.Violations) == 0) || want != "" && c.Violations[0].Reason != want {
+			t.Errorf("%q: %v, want %q", text, c.Violations, want)
+		}
+	}
+}

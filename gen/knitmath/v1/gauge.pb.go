@@ -432,7 +432,7 @@ type GaugeReading struct {
 	Count float64 `protobuf:"fixed64,1,opt,name=count,proto3" json:"count,omitempty"`
 	// The length they lie over, in cm, 0.1 to 1,000. Default 10.
 	OverCm *float64 `protobuf:"fixed64,2,opt,name=over_cm,json=overCm,proto3,oneof" json:"over_cm,omitempty"`
-	// Where on the swatch, in the asker's words, at most 100 characters. Comes
+	// Where on the swatch, in the asker's words, one line of at most 100 characters. Comes
 	// back in notices.
 	Place         string `protobuf:"bytes,3,opt,name=place,proto3" json:"place,omitempty"`
 	unknownFields protoimpl.UnknownFields
@@ -1332,7 +1332,7 @@ func (x *ComputeCastOnResponse) GetRows() *FittedCount {
 // One count printed in a pattern.
 type PatternCount struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// What it is, in the asker's words, at most 100 characters.
+	// What it is, in the asker's words, one line of at most 100 characters.
 	Name string `protobuf:"bytes,1,opt,name=name,proto3" json:"name,omitempty"`
 	// Stitches or rows.
 	Kind CountKind `protobuf:"varint,2,opt,name=kind,proto3,enum=knitmath.v1.CountKind" json:"kind,omitempty"`
@@ -1400,7 +1400,7 @@ func (x *PatternCount) GetRule() *CountRule {
 // One size a pattern prints.
 type PrintedSize struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// Its name as printed, at most 100 characters.
+	// Its name as printed, one line of at most 100 characters.
 	Name string `protobuf:"bytes,1,opt,name=name,proto3" json:"name,omitempty"`
 	// Its finished width or circumference, in cm, 0.1 to 1,000.
 	WidthCm float64 `protobuf:"fixed64,2,opt,name=width_cm,json=widthCm,proto3" json:"width_cm,omitempty"`

@@ -81,7 +81,7 @@ func (x GaugeFit) Number() protoreflect.EnumNumber {
 // Singles that are plied, or the one that is knit as it is.
 type SpunPly struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// What it is, in the asker's words, at most 100 characters.
+	// What it is, in the asker's words, one line of at most 100 characters.
 	Name string `protobuf:"bytes,1,opt,name=name,proto3" json:"name,omitempty"`
 	// How thick it is before it is plied, of a yarn of one ply: measured as 8 m/2 g on
 	// a sample, say. 1 to 10,000 tex.

@@ -162,7 +162,7 @@ func (x *YarnUsed) GetLastRowStitches() int32 {
 // One yarn that is worked with: what is left of it.
 type YarnLeft struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// Its name, in the asker's words, at most 100 characters.
+	// Its name, in the asker's words, one line of at most 100 characters.
 	Name string `protobuf:"bytes,1,opt,name=name,proto3" json:"name,omitempty"`
 	// Grams left, as the scale shows, 0.1 to 100,000. Exactly one of left_g and
 	// left_m.
@@ -265,7 +265,7 @@ func (x *YarnLeft) GetSharePercent() float64 {
 // Rows that are still to be worked, one after another.
 type RowsAhead struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// What they are, in the asker's words, at most 100 characters.
+	// What they are, in the asker's words, one line of at most 100 characters.
 	Name string `protobuf:"bytes,1,opt,name=name,proto3" json:"name,omitempty"`
 	// How many, 1 to 10,000. All together at most 10,000. In the last item it may be
 	// left out: as many as the yarn allows. Not with row_stitches.

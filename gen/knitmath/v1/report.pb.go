@@ -21,7 +21,8 @@
 // - INFEASIBLE: every value lies in its range, but they have no answer together,
 //   or one says nothing that can be worked; the description says what would do.
 // - UNREADABLE_TEXT: the words of a text cannot be read as what they should be: an
-//   abbreviation, the label of a row, a direction, a yarn count; the description says why.
+//   abbreviation, the label of a row, a direction, a yarn count, a name in one line; the
+//   description says why.
 // - UNKNOWN_FIELD: over JSON, there is no field of this name; in "fields", the
 //   answer has no such path.
 // - WRONG_TYPE: over JSON, the value is not of the kind that the field holds.

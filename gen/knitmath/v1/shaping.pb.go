@@ -1152,7 +1152,7 @@ func (x *PlanTaperResponse) GetOutline() *Outline {
 // One of the sizes of a taper.
 type TaperSize struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// Its name as printed, at most 100 characters.
+	// Its name as printed, one line of at most 100 characters.
 	Name string `protobuf:"bytes,1,opt,name=name,proto3" json:"name,omitempty"`
 	// Stitches at the start, 1 to 10,000.
 	StartStitches int32 `protobuf:"varint,2,opt,name=start_stitches,json=startStitches,proto3" json:"start_stitches,omitempty"`

@@ -486,7 +486,7 @@ func (x *RowwisePiece) GetRowStitches() []int32 {
 // One piece of the work.
 type Piece struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// What it is, in the asker's words, at most 100 characters.
+	// What it is, in the asker's words, one line of at most 100 characters.
 	Name string `protobuf:"bytes,1,opt,name=name,proto3" json:"name,omitempty"`
 	// How many times it is knit, 1 to 100. Default 1. Two sleeves are 2.
 	Times *int32 `protobuf:"varint,2,opt,name=times,proto3,oneof" json:"times,omitempty"`
@@ -762,7 +762,7 @@ func (x *PutUp) GetBallG() float64 {
 // One colour of several.
 type ColourShare struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// Its name, in the asker's words, at most 100 characters.
+	// Its name, in the asker's words, one line of at most 100 characters.
 	Name string `protobuf:"bytes,1,opt,name=name,proto3" json:"name,omitempty"`
 	// Its share of the stitches, in percent, a millionth to 100. All shares together
 	// make 100, to within 0.01.
@@ -813,7 +813,7 @@ func (x *ColourShare) GetSharePercent() float64 {
 // Yarn of an edge, which the pieces do not have.
 type EdgeWork struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// What it is, in the asker's words, at most 100 characters.
+	// What it is, in the asker's words, one line of at most 100 characters.
 	Name string `protobuf:"bytes,1,opt,name=name,proto3" json:"name,omitempty"`
 	// How it is worked.
 	Kind EdgeKind `protobuf:"varint,2,opt,name=kind,proto3,enum=knitmath.v1.EdgeKind" json:"kind,omitempty"`
