@@ -27,7 +27,7 @@ var allowed = map[string]string{
 	"report":   "",
 	"cost":     "",
 	// What would do where a question is refused.
-	"advice": "fault",
+	"advice": "fault measure",
 	// Centimetres into stitches; written patterns; a plan as lines; bodies; yarn.
 	"gauge":   "cost fault measure report stitch",
 	"draft":   "",
@@ -52,7 +52,7 @@ var allowed = map[string]string{
 	"hand":    "advice body cost fault gauge measure outline report solid stitch",
 	"armhole": "cost curve fault gauge measure outline report",
 	// What the tests of several rooms share.
-	"knittest":    "fault stitch",
+	"knittest":    "fault measure stitch",
 	"outlinetest": "outline",
 }
 

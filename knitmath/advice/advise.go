@@ -4,8 +4,10 @@ import (
 	"errors"
 	"slices"
 	"strconv"
+	"strings"
 
 	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
 )
 
 // A Knob is a field of a question that may be turned to make it feasible: Count or Cm points at it in the
@@ -18,7 +20,15 @@ type Knob struct {
 	Cm          **float64
 	Least, Most float64
 	Optional    bool
+
+	scale scale
 }
+
+// A scale is the numbers that are tried: so many parts of a whole, which is so many centimetres.
+type scale struct{ parts, cm float64 }
+
+// of is a number of parts, to the last bit as its print is read.
+func (s scale) of(place int) float64 { return float64(place) / s.parts * s.cm }
 
 // How a knob is turned: half of the tries go one step further each, the others thrice as far as the one before.
 // There are fewTries of all knobs together to a side, fewer of a dear question.
@@ -29,21 +39,24 @@ const (
 
 	fewTries  = 16
 	dearPrice = 2000
-	// A length is offered in so many parts of a centimetre, or finely where it is no larger than 1 cm.
+	// A length is offered in so many parts of a centimetre or an inch, or finely where it is no larger than 1 cm: numbers that
+	// are printed whole.
 	cmParts     = 2
 	cmFineParts = 10
+	inParts     = 4
+	inFineParts = 20
 )
 
 // Add adds to each refusal of a field that has a knob what would do there: the nearest values below and
 // above, each of which it has asked, or else that the question does without the field. Where none does because
 // other fields are refused too, values of all of them that do together are looked for. ask asks the question that
-// the knobs turn, cost prices it, and size writes a length.
-func Add(err error, cost func() int, ask func() error, size func(cm float64) string, knobs ...Knob) error {
+// the knobs turn, cost prices it, and lengths are told in the unit.
+func Add(err error, cost func() int, ask func() error, unit measure.DisplayUnit, knobs ...Knob) error {
 	var refused *fault.InputError
 	if !errors.As(err, &refused) || slices.ContainsFunc(refused.Violations, otherwise) {
 		return err
 	}
-	turned := slices.DeleteFunc(slices.Clone(knobs), func(k Knob) bool { return !k.given() || !names(refused, k.Field) })
+	turned := turnable(refused, unit, knobs)
 	if len(turned) == 0 {
 		return err
 	}
@@ -54,19 +67,41 @@ func Add(err error, cost func() int, ask func() error, size func(cm float64) str
 	does := func() bool { return cheap() && ask() == nil }
 	for _, k := range turned {
 		if found := k.near(tries, does); len(found) > 0 {
-			k.words(said, found, size)
+			k.words(said, found, unit)
 		} else if k.Optional && k.without(does) {
 			said[k.Field] = "; leave it out, and what does is taken"
 		}
 	}
-	if len(said) == 0 && len(turned) > 1 && !together(turned, tries/2, said, cheap, ask, size) {
+	if len(said) == 0 && len(turned) > 1 && !together(turned, tries/2, said, cheap, ask, unit) {
 		return err
 	}
-	for i, v := range refused.Violations {
-		refused.Violations[i].Detail += said[v.Field]
-	}
+	tell(refused, said)
 	return refused
 }
+
+// turnable are the knobs of fields that are refused.
+func turnable(refused *fault.InputError, unit measure.DisplayUnit, knobs []Knob) (turned []Knob) {
+	for _, k := range knobs {
+		if k.given() && names(refused, k.Field) {
+			k.scale = k.in(unit)
+			turned = append(turned, k)
+		}
+	}
+	return turned
+}
+
+// tell adds what would do to the refusals, unless that of one field ends with it, as all that there can be or that it takes.
+func tell(refused *fault.InputError, said map[string]string) {
+	for i, v := range refused.Violations {
+		number := strings.TrimSuffix(strings.TrimPrefix(said[v.Field], "; "), would)
+		if len(said) > 1 || !strings.HasSuffix(v.Detail, " only have "+number) && !strings.HasSuffix(v.Detail, " take "+number) {
+			refused.Violations[i].Detail += said[v.Field]
+		}
+	}
+}
+
+// would ends the words of what would do.
+const would = " would do"
 
 // otherwise reports whether a field is refused for another reason than that the values have no answer together.
 func otherwise(v fault.Violation) bool { return v.Reason != fault.ReasonInfeasible }
@@ -82,7 +117,7 @@ func affords(e *fault.InputError, price, most int) bool {
 
 // together turns one knob after the other to where its field is no longer refused, says where
 // each of them then stands, and reports whether the question does so.
-func together(turned []Knob, tries int, said map[string]string, cheap func() bool, ask func() error, size func(cm float64) string) bool {
+func together(turned []Knob, tries int, said map[string]string, cheap func() bool, ask func() error, unit measure.DisplayUnit) bool {
 	for _, k := range turned {
 		found := k.near(tries, func() bool {
 			if !cheap() {
@@ -95,7 +130,7 @@ func together(turned []Knob, tries int, said map[string]string, cheap func() boo
 			found = found[len(found)-1:]
 			k.turn(found[0])
 		}
-		k.words(said, found, size)
+		k.words(said, found, unit)
 	}
 	return cheap() && ask() == nil
 }
@@ -121,15 +156,19 @@ func (k Knob) without(does func() bool) bool {
 	return does()
 }
 
-// parts are how many values that are tried lie in a stitch or a centimetre.
-func (k Knob) parts() float64 {
-	switch {
-	case k.Count != nil:
-		return 1
-	case **k.Cm > 1:
-		return cmParts
+// in is the scale of a field that is told in a unit.
+func (k Knob) in(unit measure.DisplayUnit) scale {
+	switch fine := k.Cm != nil && **k.Cm <= 1; {
+	case k.Cm == nil:
+		return scale{1, 1}
+	case unit == measure.DisplayUnitIn && fine:
+		return scale{inFineParts, measure.CmPerInch}
+	case unit == measure.DisplayUnitIn:
+		return scale{inParts, measure.CmPerInch}
+	case fine:
+		return scale{cmFineParts, 1}
 	}
-	return cmFineParts
+	return scale{cmParts, 1}
 }
 
 // turn sets the field.
@@ -144,7 +183,7 @@ func (k Knob) turn(to float64) {
 
 // near are the nearest values below and above that do, if there are any; the field stays as it is.
 func (k Knob) near(tries int, does func() bool) (found []float64) {
-	asked, parts := 0.0, k.parts()
+	asked := 0.0
 	if k.Count != nil {
 		was := *k.Count
 		defer func() { *k.Count = was }()
@@ -152,29 +191,32 @@ func (k Knob) near(tries int, does func() bool) (found []float64) {
 	} else {
 		was := *k.Cm
 		defer func() { *k.Cm = was }()
-		asked = *was * parts
+		asked = *was
 	}
-	below := int(asked) // no field with a knob is below 0
+	below := int(asked * k.scale.parts / k.scale.cm) // no field with a knob is below 0
+	for k.scale.of(below) > asked {
+		below--
+	}
 	above := below
-	if float64(below) < asked {
+	if k.scale.of(below) < asked {
 		above++
 	}
 	try := func(place int) bool {
-		k.turn(float64(place) / parts) // the number that is printed, to its last bit
+		k.turn(k.scale.of(place))
 		return does()
 	}
 	for _, way := range [2]struct{ start, side int }{{above, -1}, {below, 1}} {
-		if place, ok := k.along(way.start, way.side, parts, tries, try); ok {
-			found = append(found, float64(place)/parts)
+		if place, ok := k.along(way.start, way.side, tries, try); ok {
+			found = append(found, k.scale.of(place))
 		}
 	}
 	return found
 }
 
 // along goes from a place to one side until one does, and back to the nearest that does.
-func (k Knob) along(start, side int, parts float64, tries int, try func(place int) bool) (int, bool) {
-	last, least, most := start, int(k.Least*parts), int(k.Most*parts)
-	if float64(least)/parts < k.Least {
+func (k Knob) along(start, side, tries int, try func(place int) bool) (int, bool) {
+	last, least, most := start, int(k.Least*k.scale.parts/k.scale.cm), int(k.Most*k.scale.parts/k.scale.cm)
+	if k.scale.of(least) < k.Least {
 		least++
 	}
 	for far, tried := 1, 1; tried <= tries; tried++ {
@@ -204,7 +246,7 @@ func (k Knob) along(start, side int, parts float64, tries int, try func(place in
 }
 
 // words are what a refusal of the field says more.
-func (k Knob) words(said map[string]string, found []float64, size func(cm float64) string) {
+func (k Knob) words(said map[string]string, found []float64, unit measure.DisplayUnit) {
 	text := ""
 	for i, v := range found {
 		if i > 0 {
@@ -213,10 +255,10 @@ func (k Knob) words(said map[string]string, found []float64, size func(cm float6
 		if k.Count != nil {
 			text += strconv.Itoa(int(v))
 		} else {
-			text += size(v)
+			text += unit.Size(v)
 		}
 	}
 	if text != "" {
-		said[k.Field] = "; " + text + " would do"
+		said[k.Field] = "; " + text + would
 	}
 }

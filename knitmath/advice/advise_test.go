@@ -3,17 +3,16 @@ package advice
 import (
 	"errors"
 	"fmt"
-	"strconv"
 	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
 )
 
 // What would do is the nearest value below and above, of a count that must be a multiple and of a length that
 // must be long enough; where two fields have to change, both are told.
 func TestAdd(t *testing.T) {
-	size := func(cm float64) string { return fmt.Sprintf("%g cm", cm) }
 	for name, c := range map[string]struct {
 		count  int
 		cm     float64
@@ -63,7 +62,7 @@ func TestAdd(t *testing.T) {
 			}
 			return checks.Err()
 		}
-		err := Add(ask(), func() int { return 100 }, ask, size,
+		err := Add(ask(), func() int { return 100 }, ask, 0,
 			Knob{Field: "count", Count: &count, Least: 1, Most: 500}, Knob{Field: "cm", Cm: &cm, Least: 0.1, Most: 100})
 		var refused *fault.InputError
 		if !errors.As(err, &refused) || len(refused.Violations) != len(c.advice) {
@@ -86,7 +85,7 @@ func TestAdviseTriesNothingDear(t *testing.T) {
 		return checks.Err()
 	}
 	cost := func() int { price++; return price * price * 100 }
-	err := Add(ask(), cost, ask, nil, Knob{Field: "count", Count: &count, Least: 1, Most: 50},
+	err := Add(ask(), cost, ask, 0, Knob{Field: "count", Count: &count, Least: 1, Most: 50},
 		Knob{Field: "other", Count: &other, Least: 1, Most: 50})
 	if err == nil || err.Error() != ask().Error() {
 		t.Error(err)
@@ -111,7 +110,7 @@ func TestAdviseLeavesOut(t *testing.T) {
 			checks.Infeasible("no", "count")
 			return checks.Err()
 		}
-		err := Add(ask(), func() int { return 100 }, ask, nil, Knob{Field: "count", Count: &count, Least: 1, Most: 500, Optional: c.optional})
+		err := Add(ask(), func() int { return 100 }, ask, 0, Knob{Field: "count", Count: &count, Least: 1, Most: 500, Optional: c.optional})
 		var refused *fault.InputError
 		if !errors.As(err, &refused) || refused.Violations[0].Detail != c.want || count != &n {
 			t.Errorf("%s: %v", name, err)
@@ -131,7 +130,7 @@ func TestAdviceIsPaidFor(t *testing.T) {
 		}
 		err := ask()
 		worked = 0
-		err = Add(err, func() int { return price }, ask, nil, Knob{Field: "count", Count: &count, Least: 1, Most: 500, Optional: true},
+		err = Add(err, func() int { return price }, ask, 0, Knob{Field: "count", Count: &count, Least: 1, Most: 500, Optional: true},
 			Knob{Field: "other", Count: &other, Least: 1, Most: 500, Optional: true})
 		var refused *fault.InputError
 		if !errors.As(err, &refused) || refused.Sought != worked || worked > MaxSteps || price <= 2_000 && worked == 0 {
@@ -144,10 +143,14 @@ func TestAdviceIsPaidFor(t *testing.T) {
 func TestAddTurnsLengths(t *testing.T) {
 	for name, c := range map[string]struct {
 		cm, least float64
+		unit      measure.DisplayUnit
 		without   bool
 		want      string
 	}{
-		"small": {0.6, 0.75, false, "no; 0.8 cm would do"}, "left out": {3, 1000, true, "no; leave it out, and what does is taken"},
+		"small": {0.6, 0.75, 0, false, "no; 0.8 cm would do"}, "left out": {3, 1000, 0, true, "no; leave it out, and what does is taken"},
+		"inches": {3, 4.5, measure.DisplayUnitIn, false, "no; 2 in would do"}, // 1.75 in are 4.445 cm
+		// 0.3 in are 0.762 cm
+		"small, in inches": {0.6, 0.75, measure.DisplayUnitIn, false, "no; 0.3 in would do"},
 	} {
 		cm := &c.cm
 		ask := func() error {
@@ -157,7 +160,7 @@ func TestAddTurnsLengths(t *testing.T) {
 			}
 			return checks.Err()
 		}
-		err := Add(ask(), func() int { return 1 }, ask, func(cm float64) string { return fmt.Sprintf("%.1f cm", cm) },
+		err := Add(ask(), func() int { return 1 }, ask, c.unit,
 			Knob{Field: "cm", Cm: &cm, Least: 0.1, Most: 100, Optional: true})
 		var refused *fault.InputError
 		if !errors.As(err, &refused) || refused.Violations[0].Detail != c.want || cm != &c.cm {
@@ -180,10 +183,28 @@ func TestAddLeavesOthersAlone(t *testing.T) {
 		var checks fault.Checks
 		refuse(&checks)
 		was := fmt.Sprint(checks.Err())
-		err := Add(checks.Err(), func() int { return 1 }, ask, nil, Knob{Field: "count", Count: &count, Least: 1, Most: 9},
+		err := Add(checks.Err(), func() int { return 1 }, ask, 0, Knob{Field: "count", Count: &count, Least: 1, Most: 9},
 			Knob{Field: "other", Count: new(*int), Least: 1, Most: 9})
 		if fmt.Sprint(err) != was {
 			t.Errorf("%s: %v, was %s", name, err, was)
+		}
+	}
+}
+
+// A number that a refusal ends with is not offered once more.
+func TestAddSaysNothingTwice(t *testing.T) {
+	for detail, want := range map[string]string{"can only have 2": "can only have 2", "can have 2 to 12": "can have 2 to 12; 2 would do"} {
+		count := new(1)
+		ask := func() error {
+			var checks fault.Checks
+			if *count != 2 {
+				checks.Infeasible(detail, "count")
+			}
+			return checks.Err()
+		}
+		err := Add(ask(), func() int { return 1 }, ask, 0, Knob{Field: "count", Count: &count, Least: 1, Most: 9})
+		if err.Error() != "count: "+want {
+			t.Errorf("%v, want %s", err, want)
 		}
 	}
 }
@@ -199,9 +220,9 @@ func TestOffersAreAskedAsPrinted(t *testing.T) {
 			}
 			return &fault.InputError{Violations: []fault.Violation{{Field: "height_cm", Reason: fault.ReasonInfeasible}}}
 		}
-		err := Add(ask(), func() int { return 1 }, ask, func(cm float64) string { return strconv.FormatFloat(cm, 'f', 1, 64) + " cm" },
+		err := Add(ask(), func() int { return 1 }, ask, 0,
 			Knob{Field: "height_cm", Cm: &cm, Least: 0.1, Most: 100})
-		want := strconv.FormatFloat(refused+0.1, 'f', 1, 64) + " cm would do"
+		want := measure.DisplayUnitCm.Size(refused+0.1) + " would do"
 		if !strings.Contains(err.Error(), "; "+want) {
 			t.Errorf("%v cm: %v, want %s", refused, err, want)
 		}

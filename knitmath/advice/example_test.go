@@ -5,6 +5,7 @@ import (
 
 	"example.com/knitmath/knitmath/advice"
 	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
 )
 
 // hem is a question: stitches that a repeat of six must divide.
@@ -21,7 +22,7 @@ func (in *hem) vet() error {
 // The nearest counts that do are told, each of them asked.
 func Example() {
 	in := &hem{new(100)}
-	err := advice.Add(in.vet(), func() int { return 1 }, in.vet, nil,
+	err := advice.Add(in.vet(), func() int { return 1 }, in.vet, measure.DisplayUnitCm,
 		advice.Knob{Field: "stitches", Count: &in.Stitches, Least: 6, Most: 600})
 	fmt.Println(err)
 	// Output: stitches: six stitches to a repeat do not divide them; 96 or 102 would do

@@ -22,5 +22,5 @@ func (in Input) advised(err error) error {
 	return advice.Add(err, func() int { return in.Cost() }, func() error {
 		_, err := planFlatShape(in)
 		return err
-	}, in.DisplayUnit.Size, knobs...)
+	}, in.DisplayUnit, knobs...)
 }

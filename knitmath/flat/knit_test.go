@@ -118,8 +118,10 @@ func checkLies(t *testing.T, in Input, out Shape, counts []int) {
 	if greatest > limit {
 		t.Fatalf("%+v: %v stitches off, more than %v", in, greatest, limit)
 	}
-	// In all half a row more or less, what the tolerance allows, and what a step is off near the middle.
-	if off := math.Abs(knit - want); off > (0.5+tolerance)*float64(len(counts))*out.GrowthStitches+float64(step*step+inner) {
+	// In all half a row more or less, what the tolerance allows, what a step is off near the middle, and at the edge half a step
+	// over the rows of half of it, which are many where a row wants a hundredth of a stitch more.
+	limit = (0.5+tolerance)*float64(len(counts))*out.GrowthStitches + float64(step*step+inner)
+	if off := math.Abs(knit - want); off > limit+float64(step*step)/4/out.GrowthStitches {
 		t.Fatalf("%+v: %v stitches in all, %v wanted", in, knit, want)
 	}
 }

@@ -102,25 +102,20 @@ func (p *piece) notices(off departed) []report.Notice {
 	}
 	remark := func(reason report.Reason, f far, than string) {
 		if f.row > 0 {
-			list = append(list, report.Notice{Reason: reason, Field: field, Description: "row " + strconv.Itoa(f.row) + " from the centre has " +
-				report.CountOf(f.count, "stitches") + ", " + measure.Decimal(math.Abs(f.percent), 0) + " % " + than +
+			list = append(list, report.Notice{Reason: reason, Field: field, Description: "row " + strconv.Itoa(f.row) + " from the " +
+				p.middle() + " has " + report.CountOf(f.count, "stitches") + ", " + measure.Decimal(math.Abs(f.percent), 0) + " % " + than +
 				" than lie flat there"})
 		}
 	}
 	remark(Cups, off.fewest, "fewer")
 	remark(Ruffles, off.most, "more")
-	even, what := p.form == FormDisc || p.form == FormSector, ": that is a tube, and no disc"
-	if p.form == FormSector {
-		what = ": that is a strip, and no part of a disc"
-	}
-	even = even && p.in.Arrangement != ArrangementDoubling
-	if tube := float64(p.start) / p.grows; even && tube > max(4, float64(p.rows)/4) {
-		given := "start_stitches"
+	if tube := (float64(p.start) - p.base) / p.grows; p.beginsEven() && tube > max(4, float64(p.rows)/4) {
+		given, what := "start_stitches", tubes[p.form]
 		if p.in.StartStitches == nil {
 			given = "wedge_count"
 		}
 		list = append(list, report.Notice{Reason: Ruffles, Field: given, Description: "up to " + p.rowWord() + " " +
-			strconv.Itoa(int(tube)) + " from the centre there are more stitches than lie flat" + what})
+			strconv.Itoa(int(tube)) + " from the " + p.middle() + " there are more stitches than lie flat: that is " + what})
 	}
 	if p.anyRow && p.edged() {
 		list = append(list, p.steep())
@@ -130,6 +125,22 @@ func (p *piece) notices(off departed) []report.Notice {
 				"in garter stitch, of about 2 rows to a stitch, right-side rows are enough"})
 	}
 	return list
+}
+
+// tubes are what a form is that keeps too many stitches at its centre.
+var tubes = map[Form]string{FormDisc: "a tube, and no disc", FormRing: "a tube, and no ring", FormSector: "a strip, and no part of a disc"}
+
+// beginsEven reports whether a form keeps the stitches that it begins with until they lie flat.
+func (p *piece) beginsEven() bool {
+	return tubes[p.form] != "" && p.in.Arrangement != ArrangementDoubling
+}
+
+// middle is where its rows are counted from.
+func (p *piece) middle() string {
+	if p.form == FormRing {
+		return "hole"
+	}
+	return "centre"
 }
 
 // rowWord is what a row is called.

@@ -7,16 +7,23 @@ import (
 
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/measure"
 )
 
 // Of questions far off, with fields at their bounds among them, what is planned is knit, and what a refusal
 // says would do does.
 func TestOffersDo(t *testing.T) {
-	rng := rand.New(rand.NewPCG(14, 5))
+	for seed := range uint64(knittest.Sweep(3, 1)) {
+		offersDo(t, rand.New(rand.NewPCG(14, 5+100*seed)))
+	}
+}
+
+func offersDo(t *testing.T, rng *rand.Rand) {
+	t.Helper()
 	cm := func() *float64 { return knittest.Halves(knittest.Far(rng, 1, 2000)) }
 	refused, offered, left := 0, 0, 0
 	for range knittest.Sweep(3000, 600) {
-		in := Input{Gauge: &gauge.Gauge{}, Form: Form(1 + rng.IntN(int(FormStar)))}
+		in := Input{Gauge: &gauge.Gauge{}, DisplayUnit: measure.DisplayUnit(rng.IntN(3)), Form: Form(1 + rng.IntN(int(FormStar)))}
 		in.Gauge.Stitches, in.Gauge.Rows = knittest.FarGauge(rng)
 		switch in.Form {
 		case FormMitredSquare:

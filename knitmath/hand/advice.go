@@ -10,7 +10,7 @@ func (in ThumbInput) advised(err error) error {
 	return advice.Add(err, func() int { return in.Cost() }, func() error {
 		_, err := planThumb(in)
 		return err
-	}, in.DisplayUnit.Size,
+	}, in.DisplayUnit,
 		advice.Knob{Field: "hand_stitches", Count: &in.HandStitches, Least: MinHandStitches, Most: MaxHandStitches},
 		advice.Knob{Field: "hand_cm", Cm: &in.HandCm, Least: MinHandCm, Most: MaxHandCm},
 		advice.Knob{Field: "gusset_stitches", Count: &in.GussetStitches, Least: 3, Most: MaxHandStitches, Optional: true},
@@ -31,7 +31,7 @@ func (in MittenTopInput) advised(err error) error {
 	return advice.Add(err, func() int { return in.Cost() }, func() error {
 		_, err := planMittenTop(in)
 		return err
-	}, in.DisplayUnit.Size,
+	}, in.DisplayUnit,
 		advice.Knob{Field: "hand_stitches", Count: &in.HandStitches, Least: MinHandStitches, Most: MaxHandStitches},
 		advice.Knob{Field: "hand_cm", Cm: &in.HandCm, Least: MinHandCm, Most: MaxHandCm},
 		advice.Knob{Field: "end_stitches", Count: &in.EndStitches, Least: 1, Most: MaxHandStitches, Optional: true},

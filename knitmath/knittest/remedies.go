@@ -9,15 +9,19 @@ import (
 	"testing"
 
 	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
 )
 
 // What a refusal offers: "; 6 would do", "; 4.5 cm or 6 cm would do".
-var offer = regexp.MustCompile(`; ([0-9.]+)(?: (?:cm|in))?(?: or ([0-9.]+)(?: (?:cm|in))?)? would do$`)
+var offer = regexp.MustCompile(`; ([0-9.]+)(?: (cm|in))?(?: or ([0-9.]+)(?: (?:cm|in))?)? would do$`)
+
+// twice is one number that a refusal has said already: "can only have 2; 2 would do".
+var twice = regexp.MustCompile(` (?:only have|take) ([0-9.]+); ([0-9.]+) would do$`)
 
 // without ends a refusal of a field that the question does without.
 const without = "; leave it out, and what does is taken"
 
-// An Offer is a value of a field that a refusal says would do; without a value the field is to be left out.
+// An Offer is a value of a field that a refusal says would do, a length in cm; without a value the field is to be left out.
 type Offer struct {
 	Field  string
 	Values []float64
@@ -35,10 +39,15 @@ func Offers(err error) (offers []Offer) {
 		}
 		if said := offer.FindStringSubmatch(v.Detail); said != nil {
 			o := Offer{Field: v.Field}
-			for _, number := range said[1:] {
-				if n, err := strconv.ParseFloat(number, 64); err == nil {
-					o.Values = append(o.Values, n)
+			for _, number := range [2]string{said[1], said[3]} {
+				n, err := strconv.ParseFloat(number, 64)
+				if err != nil {
+					continue
 				}
+				if said[2] == "in" {
+					n *= measure.CmPerInch
+				}
+				o.Values = append(o.Values, n)
 			}
 			offers = append(offers, o)
 		}
@@ -47,11 +56,16 @@ func Offers(err error) (offers []Offer) {
 }
 
 // CheckOffers asks a refused question again with each value that its refusal says would do: it does, or does
-// together with those of all other fields. It gives how many were asked.
+// together with those of all other fields, and it is not what was asked before. It gives how many were asked.
 func CheckOffers[Q any](t *testing.T, question Q, err error, ask func(Q) error) int {
 	t.Helper()
 	asked := 0
 	offers := Offers(err)
+	for line := range strings.SplitSeq(err.Error(), "; gauge") {
+		if said := twice.FindStringSubmatch(line); said != nil && said[1] == said[2] && len(offers) == 1 {
+			t.Errorf("%+v: %v", question, err)
+		}
+	}
 	together := question
 	for _, o := range offers {
 		if len(o.Values) > 0 {
@@ -73,6 +87,9 @@ func CheckOffers[Q any](t *testing.T, question Q, err error, ask func(Q) error) 
 			changed := question
 			turn(&changed, o.Field, v)
 			asked++
+			if reflect.DeepEqual(fieldOf(&changed, o.Field).Interface(), fieldOf(&question, o.Field).Interface()) {
+				t.Errorf("%+v: %v\nbut %s is %v", question, err, o.Field, v)
+			}
 			if again := ask(changed); again != nil && (len(offers) < 2 || ask(together) != nil) {
 				t.Errorf("%+v: %v\nbut with %s of %v: %v", question, err, o.Field, v, again)
 			}

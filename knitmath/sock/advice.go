@@ -7,7 +7,7 @@ func (in HeelInput) advised(err error) error {
 	return advice.Add(err, func() int { return in.Cost() }, func() error {
 		_, _, err := planHeel(in)
 		return err
-	}, in.DisplayUnit.Size,
+	}, in.DisplayUnit,
 		advice.Knob{Field: "round_stitches", Count: &in.RoundStitches, Least: MinRound, Most: MaxRound},
 		advice.Knob{Field: "foot_circumference_cm", Cm: &in.FootCircumferenceCm, Least: MinFootCm, Most: MaxFootCm},
 		advice.Knob{Field: "heel_stitches", Count: &in.HeelStitches, Least: MinHeel, Most: MaxRound, Optional: true},
@@ -24,7 +24,7 @@ func (in ToeInput) advised(err error) error {
 	return advice.Add(err, func() int { return in.Cost() }, func() error {
 		_, _, err := planToe(in)
 		return err
-	}, in.DisplayUnit.Size,
+	}, in.DisplayUnit,
 		advice.Knob{Field: "round_stitches", Count: &in.RoundStitches, Least: MinRound, Most: MaxRound},
 		advice.Knob{Field: "foot_circumference_cm", Cm: &in.FootCircumferenceCm, Least: MinFootCm, Most: MaxFootCm},
 		advice.Knob{Field: "wedge_count", Count: &in.WedgeCount, Least: MinWedges, Most: MaxWedges, Optional: true},

@@ -8,6 +8,7 @@ import (
 
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/shortrow"
 	"example.com/knitmath/knitmath/solid"
 )
@@ -19,7 +20,8 @@ func farGauge(rng *rand.Rand) *gauge.Gauge {
 }
 
 func farHeel(rng *rand.Rand) HeelInput {
-	in := HeelInput{Kind: HeelKind(1 + rng.IntN(5)), Direction: Direction(1 + rng.IntN(2)), Gauge: farGauge(rng),
+	in := HeelInput{DisplayUnit: measure.DisplayUnit(rng.IntN(3)),
+		Kind: HeelKind(1 + rng.IntN(5)), Direction: Direction(1 + rng.IntN(2)), Gauge: farGauge(rng),
 		HeelStitches: knittest.Some(rng, MinHeel, MaxRound)}
 	if in.RoundStitches = knittest.Far(rng, MinRound, MaxRound); rng.IntN(3) == 0 {
 		in.RoundStitches, in.FootCircumferenceCm = nil, knittest.Halves(knittest.Far(rng, 4, 200))
@@ -44,7 +46,8 @@ func farHeel(rng *rand.Rand) HeelInput {
 }
 
 func farToe(rng *rand.Rand) ToeInput {
-	in := ToeInput{Kind: ToeKind(1 + rng.IntN(4)), Direction: Direction(1 + rng.IntN(2)), Gauge: farGauge(rng)}
+	in := ToeInput{DisplayUnit: measure.DisplayUnit(rng.IntN(3)),
+		Kind: ToeKind(1 + rng.IntN(4)), Direction: Direction(1 + rng.IntN(2)), Gauge: farGauge(rng)}
 	if in.RoundStitches = knittest.Far(rng, MinRound, MaxRound); rng.IntN(3) == 0 {
 		in.RoundStitches, in.FootCircumferenceCm = nil, knittest.Halves(knittest.Far(rng, 4, 200))
 		if rng.IntN(3) == 0 {
@@ -73,7 +76,13 @@ func farToe(rng *rand.Rand) ToeInput {
 // Of questions far off, with fields at their bounds among them, what is planned is knit, and what a refusal
 // says would do does.
 func TestOffersDo(t *testing.T) {
-	rng := rand.New(rand.NewPCG(14, 1))
+	for seed := range uint64(knittest.Sweep(3, 1)) {
+		offersDo(t, rand.New(rand.NewPCG(14, 1+100*seed)))
+	}
+}
+
+func offersDo(t *testing.T, rng *rand.Rand) {
+	t.Helper()
 	refused, offered, asked, rules := 0, 0, 0, 0
 	count := func(err error, n int) {
 		knittest.CheckInputError(t, err)

@@ -10,7 +10,7 @@ func (in CrownInput) advised(err error) error {
 	return advice.Add(err, func() int { return in.Cost() }, func() error {
 		_, err := settledCrown(in)
 		return err
-	}, in.DisplayUnit.Size,
+	}, in.DisplayUnit,
 		advice.Knob{Field: "hat_stitches", Count: &in.HatStitches, Least: MinHatStitches, Most: MaxHatStitches},
 		advice.Knob{Field: "hat_cm", Cm: &in.HatCm, Least: MinHeadCm, Most: MaxHeadCm},
 		advice.Knob{Field: "head_cm", Cm: &in.HeadCm, Least: MinHeadCm, Most: MaxHeadCm},
@@ -27,7 +27,7 @@ func (in SolidInput) advised(err error) error {
 	return advice.Add(err, func() int { return in.Cost() }, func() error {
 		_, err := planSolid(in)
 		return err
-	}, in.DisplayUnit.Size,
+	}, in.DisplayUnit,
 		advice.Knob{Field: "across_cm", Cm: &in.AcrossCm, Least: measure.MinCm, Most: MaxSolidCm},
 		advice.Knob{Field: "height_cm", Cm: &in.HeightCm, Least: measure.MinCm, Most: MaxSolidCm},
 		advice.Knob{Field: "base_opening_cm", Cm: &in.BaseOpeningCm, Least: 0, Most: MaxSolidCm, Optional: true},

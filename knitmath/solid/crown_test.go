@@ -136,19 +136,14 @@ func checkCrown(t *testing.T, in CrownInput, out Crown) {
 	if math.Abs(out.TotalCm-out.WantedTotalCm) > 5.001/in.Gauge.Rows*(1+1e-6/in.Gauge.Rows) {
 		t.Fatalf("%+v: %v cm high, wanted %v", in, out.TotalCm, out.WantedTotalCm)
 	}
-	// Where all decrease rounds follow one another, as the caller wished, none is left to fill the depth.
-	allTogether := fault.Or(in.SuccessiveRounds, 1) >= len(out.Rounds)
+	// Where all decrease rounds follow one another, none is left to fill the depth.
+	allTogether := fault.Or(in.SuccessiveRounds, usuallySuccessive(out)) >= len(out.Rounds)
 	if in.CrownRounds != nil && !out.Rounds[0].Adjusts && len(out.Rounds) > 1 && !allTogether && *in.CrownRounds >= 2*len(out.Rounds) &&
 		math.Abs(float64(out.CrownRounds-*in.CrownRounds)) > float64(*in.CrownRounds)/float64(len(out.Rounds))+1 {
 		t.Fatalf("%+v: a crown of %d rounds, asked %d", in, out.CrownRounds, *in.CrownRounds)
 	}
-	// Where it keeps to its shape, the crown is no deeper than that by more than a round and the
-	// tolerance, nor less deep by more than those and the rounds in succession.
 	if in.WedgeCount == nil && in.CrownRounds == nil && len(in.Rates) == 0 && in.SuccessiveRounds == nil && in.HatStitches == nil {
-		short := (out.ShapeCm - out.CrownCm) * in.Gauge.Rows / 10
-		if adjusts := float64(b2i(out.Rounds[0].Adjusts)); short < -3.1-adjusts || short > 0.45*out.ShapeCm*in.Gauge.Rows/10+4 {
-			t.Fatalf("%+v: the crown is %.1f rounds less deep than its shape: %+v", in, short, out)
-		}
+		checkDepth(t, in, out)
 	}
 	if in.WithOutline {
 		checkCrownOutline(t, out)

@@ -2,6 +2,7 @@ package solid
 
 import (
 	"math"
+	"strings"
 
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
@@ -50,8 +51,8 @@ func (o Crown) Directions() []string {
 			" beyond the last wedge "+report.Are(o.leftOver)+" least seen.")
 	}
 	d = report.AppendEven(d, "round", 1, o.EvenRounds)
-	if o.EvenRounds > 0 {
-		d = append(d, "Note: these are "+o.unit.Size(o.TotalCm-o.CrownCm)+", the brim included.")
+	if size := o.unit.Size(o.TotalCm - o.CrownCm); o.EvenRounds > 1 && !strings.HasPrefix(size, "0 ") {
+		d = append(d, "Note: these are "+size+", the brim included.")
 	}
 	crown := ClosingPlan{Rounds: o.Rounds, RoundCount: o.TotalRounds}
 	return append(append(d, crown.directions(o.EvenRounds+1, 1)...), DrawUp(o.EndStitches))

@@ -9,6 +9,7 @@ import (
 
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/measure"
 )
 
 func farGauge(rng *rand.Rand) *gauge.Gauge {
@@ -18,7 +19,8 @@ func farGauge(rng *rand.Rand) *gauge.Gauge {
 }
 
 func farCrown(rng *rand.Rand) CrownInput {
-	in := CrownInput{Gauge: farGauge(rng), Shape: CrownShape(rng.IntN(4)), Uneven: Uneven(rng.IntN(4)), Stacks: Stacks(rng.IntN(2)),
+	in := CrownInput{Gauge: farGauge(rng), DisplayUnit: measure.DisplayUnit(rng.IntN(3)),
+		Shape: CrownShape(rng.IntN(4)), Uneven: Uneven(rng.IntN(4)), Stacks: Stacks(rng.IntN(2)),
 		WedgeCount: knittest.Some(rng, MinWedges, MaxWedges), EndStitches: knittest.Some(rng, 1, MaxHatStitches),
 		CrownRounds: knittest.Some(rng, 1, MaxHatRounds), TotalRounds: knittest.Some(rng, 1, MaxHatRounds)}
 	switch rng.IntN(3) {
@@ -36,7 +38,8 @@ func farCrown(rng *rand.Rand) CrownInput {
 }
 
 func farSolid(rng *rand.Rand) SolidInput {
-	in := SolidInput{Gauge: farGauge(rng), Form: Form(1 + rng.IntN(5)), AcrossCm: knittest.Halves(knittest.Far(rng, 1, 2*MaxSolidCm)),
+	in := SolidInput{Gauge: farGauge(rng), DisplayUnit: measure.DisplayUnit(rng.IntN(3)),
+		Form: Form(1 + rng.IntN(5)), AcrossCm: knittest.Halves(knittest.Far(rng, 1, 2*MaxSolidCm)),
 		BaseOpeningCm: knittest.Halves(knittest.Some(rng, 1, 2*MaxSolidCm)), TopOpeningCm: knittest.Halves(knittest.Some(rng, 1, 2*MaxSolidCm)),
 		WedgeCount: knittest.Some(rng, 1, MaxSolidWedges), Way: Way(1 + rng.IntN(2))}
 	if in.Form != FormSphere {
@@ -51,7 +54,13 @@ func farSolid(rng *rand.Rand) SolidInput {
 // Of questions far off, with fields at their bounds among them, what is planned is knit, and what a refusal
 // says would do does.
 func TestOffersDo(t *testing.T) {
-	rng := rand.New(rand.NewPCG(14, 3))
+	for seed := range uint64(knittest.Sweep(3, 1)) {
+		offersDo(t, rand.New(rand.NewPCG(14, 3+100*seed)))
+	}
+}
+
+func offersDo(t *testing.T, rng *rand.Rand) {
+	t.Helper()
 	refused, offered, inRounds, unmet := 0, 0, 0, 0
 	for range knittest.Sweep(600, 150) {
 		crown := farCrown(rng)

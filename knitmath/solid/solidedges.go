@@ -60,7 +60,7 @@ func (b *revolved) hold() {
 }
 
 // lead gives the round at an edge a count, and lets those that lie further and further away, up to the other end of the part, not
-// turn back, nor go on by more than a step each, as many stitches as lie flat.
+// turn back, nor go on by more than a step each, as many stitches as lie flat. A part with too few rounds for that is left as it is.
 func (b *revolved) lead(round, end, count int) {
 	away := 1
 	if end < round {
@@ -72,18 +72,23 @@ func (b *revolved) lead(round, end, count int) {
 	step := b.wedges * max(measure.CeilQuotient(b.flat, float64(b.wedges)), 1)
 	falls := b.wanted[round+away] < b.wanted[round]
 	low, high := count, count
+	led := slices.Clone(b.counts)
 	for ; round != end+away; round += away {
-		nearest := min(max(b.counts[round], low), high)
-		if nearest == b.counts[round] && low < high {
-			return
+		nearest := min(max(led[round], low), high)
+		if nearest == led[round] && low < high {
+			break
 		}
-		b.counts[round] = max(nearest, b.wedges)
+		led[round] = max(nearest, b.wedges)
 		if falls {
 			low -= step
 		} else {
 			high += step
 		}
 	}
+	if apart := measure.Abs(led[round] - led[round-away]); apart > max(step, measure.Abs(b.counts[round]-b.counts[round-away])) {
+		return
+	}
+	b.counts = led
 }
 
 // held reports whether a round is one of the two at an edge, which keep their counts.

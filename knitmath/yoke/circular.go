@@ -173,7 +173,7 @@ func (in CircularInput) advised(err error, mostNeck int) error {
 	return advice.Add(err, func() int { return in.Cost() }, func() error {
 		_, err := in.settled(true)
 		return err
-	}, in.DisplayUnit.Size,
+	}, in.DisplayUnit,
 		advice.Knob{Field: "underarm_stitches", Count: &in.UnderarmStitches, Least: 0, Most: MaxUnderarm},
 		advice.Knob{Field: "neck_stitches", Count: &in.NeckStitches, Least: MinNeck, Most: float64(mostNeck)},
 		advice.Knob{Field: "neck_cm", Cm: &in.NeckCm, Least: measure.MinCm, Most: widest},

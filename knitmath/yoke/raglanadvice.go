@@ -30,5 +30,5 @@ func (in RaglanInput) advised(err error) error {
 	return advice.Add(err, func() int { return 1 }, func() error {
 		_, err := in.settled()
 		return err
-	}, in.DisplayUnit.Size, knobs...)
+	}, in.DisplayUnit, knobs...)
 }
