@@ -2,7 +2,6 @@ package service
 
 import (
 	"io"
-	"log/slog"
 	"net/http"
 	"sync/atomic"
 
@@ -15,7 +14,7 @@ import (
 func newAdminHandler(config Config, ready *atomic.Bool, f *faults) http.Handler {
 	mux := http.NewServeMux()
 	mux.Handle("GET /metrics", promhttp.HandlerFor(config.Registry, promhttp.HandlerOpts{
-		ErrorLog: slog.NewLogLogger(config.Logger.Handler(), slog.LevelError),
+		ErrorLog: scrapes{config.Logger},
 	}))
 	mux.HandleFunc("GET /healthz", func(w http.ResponseWriter, _ *http.Request) {
 		_, _ = io.WriteString(w, "alive\n")

@@ -119,7 +119,10 @@ func pushback(err error) metadata.MD {
 func (a admission) onHTTP(next http.Handler, age time.Duration, ready *atomic.Bool) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		conn := conns.OfRequest(r)
-		if !ready.Load() || conn != nil && time.Since(conn.Born()) > age {
+		// In chunks a request may have said a length too, which net/http passes over and a proxy might
+		// go by: what follows on the connection is not to be taken for another request (RFC 9112, 6.1).
+		chunked := len(r.TransferEncoding) > 0
+		if chunked || !ready.Load() || conn != nil && time.Since(conn.Born()) > age {
 			w.Header().Set("Connection", "close")
 		}
 		if conn != nil {

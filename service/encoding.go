@@ -25,6 +25,9 @@ const minCompressed = 1 << 10
 // compressed one is inflated only when it is all there and its turn has come: begun
 // before, a few bytes sent slowly would hold a thousand times as many.
 func readBody(w http.ResponseWriter, r *http.Request) ([]byte, error) {
+	if r.ContentLength > maxQuestionBytes { // nobody is waited for, or asked to go on, who says so beforehand
+		return nil, &http.MaxBytesError{Limit: maxQuestionBytes}
+	}
 	return io.ReadAll(http.MaxBytesReader(w, r.Body, maxQuestionBytes))
 }
 
