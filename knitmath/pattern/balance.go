@@ -18,7 +18,7 @@ func balanced(steps []Step) bool {
 			groups = append(groups, s.Steps)
 		}
 	}
-	if len(steps) > 1 && sameFromBothEnds(steps) {
+	if len(steps) > 1 && sameFromBothEnds(steps, 0, len(steps)) {
 		return true
 	}
 	for _, g := range groups {
@@ -34,25 +34,36 @@ func turnedRound(steps []Step) bool {
 	if len(steps) > 40 {
 		return false
 	}
-	ring := append(slices.Clone(steps), steps...)
 	for i := range steps {
-		if sameFromBothEnds(ring[i:i+len(steps)]) || sameFromBothEnds(ring[i:i+len(steps)-1]) {
+		if sameFromBothEnds(steps, i, len(steps)) || sameFromBothEnds(steps, i, len(steps)-1) {
 			return true // around a step, another stands alone at the other side of the ring
 		}
 	}
 	return false
 }
 
-func sameFromBothEnds(steps []Step) bool {
-	steps = slices.DeleteFunc(slices.Clone(steps), func(s Step) bool { // markers
-		return s.Steps == nil && !s.stretch() && s.takes == 0 && s.leaves == 0
-	})
-	for i, k := 0, len(steps)-1; i < k; i, k = i+1, k-1 {
-		if !facing(&steps[i], &steps[k]) {
+// sameFromBothEnds reports whether n steps from one on are, the first following on the last; markers
+// count for nothing.
+func sameFromBothEnds(steps []Step, from, n int) bool {
+	for i, k := 0, n-1; i < k; {
+		first, last := &steps[(from+i)%len(steps)], &steps[(from+k)%len(steps)]
+		switch {
+		case first.marksOnly():
+			i++
+		case last.marksOnly():
+			k--
+		case !facing(first, last):
 			return false
+		default:
+			i, k = i+1, k-1
 		}
 	}
 	return true
+}
+
+// marksOnly reports whether a step works no stitch.
+func (s *Step) marksOnly() bool {
+	return s.Steps == nil && !s.stretch() && s.takes == 0 && s.leaves == 0
 }
 
 // facing reports whether two steps are each other's mirror image, or alike in what they take

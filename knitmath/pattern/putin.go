@@ -83,10 +83,12 @@ func stepOf(op stitch.Op) Step {
 	return Step{Operation: op, Times: one, takes: int16(op.Takes()), leaves: int16(op.Leaves())}
 }
 
-// with tries the row with other steps in one of its lists, and notes the change if it comes out.
-func (e *rowEdits) with(steps *[]Step, others []Step, q candidate) {
+// with tries the row with other steps in place of those from i to k in one of its lists, and notes
+// the change if it comes out.
+func (e *rowEdits) with(steps *[]Step, i, k int, others []Step, q candidate) {
 	was := *steps
-	*steps = others
+	e.tried = append(append(append(e.tried[:0], was[:i]...), others...), was[k:]...)
+	*steps = e.tried
 	if e.allFit() {
 		q.row, q.balanced, q.alike, q.far = e.row, balanced(e.steps), e.alikeBeside(), 1
 		e.found = append(e.found, q)
@@ -108,7 +110,7 @@ func (e *rowEdits) leftOut(steps *[]Step, i int) {
 			at.end++
 		}
 	}
-	e.with(steps, slices.Delete(slices.Clone(*steps), i, i+1), candidate{at: at, says: joined(said) + " left out"})
+	e.with(steps, i, i+1, nil, candidate{at: at, says: joined(said) + " left out"})
 }
 
 // inItsPlace tries the row with another stitch in the place of a single one.
@@ -120,9 +122,7 @@ func (e *rowEdits) inItsPlace(steps *[]Step, i int, op stitch.Op) {
 		return
 	}
 	put := e.spelt(op)
-	others := slices.Clone(*steps)
-	others[i] = stepOf(op)
-	e.with(steps, others, candidate{at: s.at, put: put, says: put + " instead of " + joined(said)})
+	e.with(steps, i, i+1, []Step{stepOf(op)}, candidate{at: s.at, put: put, says: put + " instead of " + joined(said)})
 }
 
 // putAfter tries the row with a stitch more after one of its steps.
@@ -133,7 +133,7 @@ func (e *rowEdits) putAfter(steps *[]Step, i int, op stitch.Op) {
 	}
 	put := e.spelt(op)
 	at := after(e.piece.source, s.at, span{end: s.at.end})
-	e.with(steps, slices.Insert(slices.Clone(*steps), i+1, stepOf(op)),
+	e.with(steps, i+1, i+1, []Step{stepOf(op)},
 		candidate{at: at, put: ", " + put, says: put + " put in after " + joined(e.piece.source[s.at.start:s.at.end])})
 }
 
@@ -148,7 +148,7 @@ func (e *rowEdits) putFirst(op stitch.Op) {
 	}
 	at.end = at.start
 	put := e.spelt(op)
-	e.with(&e.steps, slices.Insert(slices.Clone(e.steps), 0, stepOf(op)), candidate{at: at, put: put + ", ", says: put + " put in first"})
+	e.with(&e.steps, 0, 0, []Step{stepOf(op)}, candidate{at: at, put: put + ", ", says: put + " put in first"})
 }
 
 // alone reports whether a step is written as one word, so that another can take its place.
@@ -159,20 +159,27 @@ func (e *rowEdits) alone(s *Step) bool {
 
 // spelt is an operation as the row spells it, or as it is abbreviated.
 func (e *rowEdits) spelt(op stitch.Op) string {
-	text := ""
+	text, known := e.spellings[op]
+	if known {
+		return text
+	}
 	var look func(steps []Step)
 	look = func(steps []Step) {
 		for i := range steps {
 			s := &steps[i]
 			look(s.Steps)
-			if s.Operation == op && s.at.end > s.at.start && e.alone(s) && text == "" {
+			if text == "" && s.Operation == op && s.at.end > s.at.start && e.alone(s) {
 				text = e.piece.source[s.at.start:s.at.end]
 			}
 		}
 	}
 	look(e.piece.Lines[e.row].Steps)
 	if text == "" {
-		return op.Abbr()
+		text = op.Abbr()
 	}
+	if e.spellings == nil {
+		e.spellings = map[stitch.Op]string{}
+	}
+	e.spellings[op] = text
 	return text
 }

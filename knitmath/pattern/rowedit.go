@@ -3,6 +3,8 @@ package pattern
 import (
 	"slices"
 	"sort"
+
+	"example.com/knitmath/knitmath/stitch"
 )
 
 // rowEdits finds other numbers and stitches with which a row fits and comes to what it
@@ -16,6 +18,9 @@ type rowEdits struct {
 	known []int  // sizes in which the stitches before the row are known
 	found []candidate
 	blind bool // it cannot be counted: all changes are tried
+
+	tried     []Step // memory for the row with other steps
+	spellings map[stitch.Op]string
 }
 
 // rowEdits is nil for a row whose finding does not show on the stitches that were before
