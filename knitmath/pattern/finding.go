@@ -2,6 +2,7 @@ package pattern
 
 import (
 	"strings"
+	"unicode"
 	"unicode/utf8"
 
 	"example.com/knitmath/knitmath/report"
@@ -155,17 +156,52 @@ func shorten(text string, most int) string {
 // joined is a text on one line, its words apart by single spaces, and valid
 // UTF-8.
 func joined(text string) string {
-	return strings.Join(strings.Fields(strings.ToValidUTF8(text, "\uFFFD")), " ")
+	text = strings.TrimSpace(strings.ToValidUTF8(text, "\uFFFD"))
+	if isJoined(text) { // as most are
+		return text
+	}
+	var b strings.Builder
+	b.Grow(len(text))
+	gap := false
+	for _, r := range text {
+		if unicode.IsSpace(r) {
+			gap = true
+			continue
+		}
+		if gap {
+			b.WriteByte(' ')
+			gap = false
+		}
+		b.WriteRune(r)
+	}
+	return b.String()
+}
+
+// isJoined reports whether the words of a trimmed text are apart by single spaces.
+func isJoined(text string) bool {
+	before := rune(0)
+	for _, r := range text {
+		if unicode.IsSpace(r) && (r != ' ' || before == ' ') {
+			return false
+		}
+		before = r
+	}
+	return true
 }
 
 // asBroken is a text with its line breaks kept, each of its lines joined: what
 // could not be read must not become readable by being written on one line.
 func asBroken(text string) string {
-	lines := strings.FieldsFunc(text, func(c rune) bool { return c == '\n' || c == '\r' })
-	kept := lines[:0]
-	for _, l := range lines {
-		if l = joined(l); l != "" {
-			kept = append(kept, l)
+	var kept []string
+	for text != "" {
+		line := text
+		if end := strings.IndexAny(text, "\n\r"); end >= 0 {
+			line, text = text[:end], text[end+1:]
+		} else {
+			text = ""
+		}
+		if line = joined(line); line != "" {
+			kept = append(kept, line)
 		}
 	}
 	return strings.Join(kept, "\n")

@@ -214,13 +214,13 @@ func (p *parser) caption(i int) int {
 
 // sentenceEnd is the index of the full stop, or the line break or the end, after a
 // sentence of prose that begins at token i. It goes on over a line break before a
-// word in lower case.
+// word in lower case, maxWraps times at most: each line of what is no prose asks anew.
 func (p *parser) sentenceEnd(i int) int {
 	if p.sentenceSeen[0] <= i && i < p.sentenceSeen[1] {
 		return p.sentenceSeen[1]
 	}
 	from := i
-	for {
+	for wraps := 0; ; i++ {
 		p.looked++
 		t := &p.tokens[i]
 		switch {
@@ -229,13 +229,15 @@ func (p *parser) sentenceEnd(i int) int {
 			return i
 		case t.kind == tokenNewline:
 			next := &p.tokens[i+1]
-			if t.number > 1 || i == 0 || p.tokens[i-1].column < wrappedAt/2 || next.kind != tokenWord ||
+			if wraps++; wraps > maxWraps || t.number > 1 || i == 0 || p.tokens[i-1].column < wrappedAt/2 || next.kind != tokenWord ||
 				!unicode.IsLower(rune(p.found.source[next.start])) || p.labelEnd(i+1) != 0 ||
 				p.verbAt(i+1) {
 				return i
 			}
 			from = i + 1 // whether a sentence goes on over a line break is asked anew
 		}
-		i++
 	}
 }
+
+// maxWraps is how many line breaks a sentence has within at most. Nobody's has so many.
+const maxWraps = 20

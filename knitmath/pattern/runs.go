@@ -31,6 +31,8 @@ type journal struct {
 	runs   []RowRun
 	opened int  // the first run of the pass at hand, which is not joined to those before it
 	full   bool // there was no room for a row
+
+	places, changes [maxPass]int // of the run at hand
 }
 
 // note adds rows that were worked, and joins them to the run before them, if they do the
@@ -44,6 +46,8 @@ func (j *journal) note(r RowRun) {
 		j.full = true // what follows a gap would be taken for what stands in it
 		return
 	}
+	// Most rows are joined to a run: these alone have lists of their own.
+	r.LinePlaces, r.ChangeStitches = slices.Clone(r.LinePlaces), slices.Clone(r.ChangeStitches)
 	j.runs = append(j.runs, r)
 }
 
@@ -86,19 +90,16 @@ func (j *journal) close(from int) {
 		return
 	}
 	whole := RowRun{SizeNumber: j.runs[from].SizeNumber, FirstRowNumber: j.runs[from].FirstRowNumber, Times: 1,
-		StartStitches: j.runs[from].StartStitches}
+		StartStitches: j.runs[from].StartStitches, LinePlaces: j.places[:0], ChangeStitches: j.changes[:0]}
 	at := whole.StartStitches
 	for i := range j.runs[from:] {
 		r := &j.runs[from+i]
-		if r.StartStitches != at || r.Times*len(r.LinePlaces) > maxPass {
+		if r.StartStitches != at || len(whole.LinePlaces)+r.Times*len(r.LinePlaces) > maxPass {
 			return // something other than rows changes the count between them
 		}
 		for range r.Times {
 			whole.LinePlaces = append(whole.LinePlaces, r.LinePlaces...)
 			whole.ChangeStitches = append(whole.ChangeStitches, r.ChangeStitches...)
-		}
-		if len(whole.LinePlaces) > maxPass {
-			return
 		}
 		if at >= 0 {
 			at += r.Times * sum(r.ChangeStitches)
@@ -119,7 +120,7 @@ func (r *runner) noteRow(line int) {
 	run := r.runOf(line, 1)
 	run.FirstRowNumber = r.rows // the row just counted
 	if r.began >= 0 && r.known {
-		run.StartStitches, run.ChangeStitches = int(r.began), []int{int(r.now.total() - r.began)}
+		run.StartStitches, run.ChangeStitches = int(r.began), append(r.journal.changes[:0], int(r.now.total()-r.began))
 	}
 	r.journal.note(run)
 }
@@ -141,7 +142,7 @@ func (r *runner) noteSkipped(lines []int16, times int) {
 }
 
 func (r *runner) runOf(line, times int) RowRun {
-	return RowRun{SizeNumber: r.size + 1, LinePlaces: []int{r.placeOf(line)}, Times: times, StartStitches: -1}
+	return RowRun{SizeNumber: r.size + 1, LinePlaces: append(r.journal.places[:0], r.placeOf(line)), Times: times, StartStitches: -1}
 }
 
 // placeOf is the place of a line, or of the direction at hand, from 1.

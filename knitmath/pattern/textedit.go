@@ -83,30 +83,32 @@ func (c *corrector) marksPutIn(f *Finding, i int) []candidate {
 		if closer == "" {
 			return nil
 		}
-		return c.putIn(after(source, f.at, region), closer, i, closesBefore)
+		return c.putIn(after(source, f.at, region), closer, i, false, closesBefore)
 	case ReasonStray:
 		region.end = f.at.start
 		opener := map[string]string{")": "(", "]": "[", "}": "{"}[source[f.at.start:f.at.end]]
-		out := c.putIn(region, opener, i, opensAt)
+		out := c.putIn(region, opener, i, true, opensAt)
 		slices.Reverse(out)
 		return out
 	case ReasonNoStar:
 		region.end = f.at.start
-		return c.putIn(region, "*", i, opensAt)
+		return c.putIn(region, "*", i, false, opensAt)
 	}
 	return nil
 }
 
 // putIn puts a mark at the places of a region that fit.
-func (c *corrector) putIn(region span, mark string, row int, fits func(before, t *token) (here, isBefore bool)) []candidate {
+func (c *corrector) putIn(region span, mark string, row int, atEnd bool, fits func(before, t *token) (here, isBefore bool)) []candidate {
 	if mark == "" || region.end <= region.start {
 		return nil
 	}
-	source := c.piece.source
+	source, says := c.piece.source, mark+" put in"
 	var out []candidate
 	before := &token{kind: tokenMark, text: ":"}
-	for _, t := range scan(source[region.start:region.end]) {
-		here, behind := fits(before, &t)
+	c.room.tokens = scanned(source[region.start:region.end], c.room.tokens, 0).tokens
+	for i := range c.room.tokens {
+		t := &c.room.tokens[i]
+		here, behind := fits(before, t)
 		if here {
 			place := shifted(t.span, region)
 			if behind {
@@ -114,10 +116,15 @@ func (c *corrector) putIn(region span, mark string, row int, fits func(before, t
 				place = after(source, b, span{end: b.end})
 			}
 			place.end = place.start
-			out = append(out, candidate{at: place, put: mark, says: mark + " put in", row: row})
+			if len(out) == maxTried { // no more are tried: of openers those nearest to the end
+				if !atEnd {
+					return out
+				}
+				out = slices.Delete(out, 0, 1)
+			}
+			out = append(out, candidate{at: place, put: mark, says: says, row: row})
 		}
-		t2 := t
-		before = &t2
+		before = t
 	}
 	return out
 }
