@@ -44,6 +44,10 @@ func (p *parser) partStitches() bool {
 	if i == p.next {
 		return false
 	}
+	if p.inNeedles && p.tokens[i-1].is("across", "over", "the") && draft.Part(p.tokens[i].text) && p.endsClause(i+1) {
+		p.next = i + 1
+		return true
+	}
 	end := p.ofPart(i)
 	if end == 0 || end == i && !these || !p.tokens[end].stitches() {
 		return false

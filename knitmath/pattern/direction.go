@@ -16,7 +16,7 @@ func (p *parser) direction(line *Line) bool {
 		return false
 	}
 	save, found, before := p.next, p.found.mark(), line.info
-	for _, read := range [...]reader{(*parser).orderSaid, (*parser).halfForHeel,
+	for _, read := range [...]reader{(*parser).orderSaid, (*parser).halfForHeel, (*parser).fabricOfLabel,
 		(*parser).threeNeedle, (*parser).ontoNeedle, (*parser).fabricRows, (*parser).bareRepeat,
 		(*parser).charted, (*parser).contInThisWay,
 		(*parser).patternReps, (*parser).changeThisWay, (*parser).onTheseAlone, (*parser).heldTold} {
@@ -80,7 +80,7 @@ var directs = map[string]kindOfVerb{
 	"rep": verbRepeat, "repeat": verbRepeat, "alternate": verbRepeat, "as": verbRepeat, "same": verbRepeat,
 	"work": verbShape | verbRepeat | verbEven | verbHold, "cont": verbShape | verbRepeat | verbEven,
 	"continue": verbShape | verbRepeat | verbEven,
-	"proceed":  verbEven, "keep": verbRepeat | verbEven, "rib": verbShape | verbEven,
+	"proceed":  verbRepeat | verbEven, "keep": verbRepeat | verbEven, "rib": verbShape | verbEven,
 	"knit": verbShape | verbRepeat | verbEven, "purl": verbShape | verbEven, "k": verbShape | verbEven, "p": verbShape | verbEven,
 	"even": verbEven, "patt": verbEven,
 	"co": verbCast, "cable-cast": verbCast, "loop-cast": verbCast, "cast": verbCast | verbBind,
@@ -287,6 +287,9 @@ func (p *parser) joining(line *Line) bool {
 	p.next++
 	end := p.sentenceEnd(p.next)
 	for i := p.next; i < end && !p.tokens[i].is(",", ";"); i++ {
+		if p.tokens[i].is("where") { // "at the edge where 15 sts were left"
+			break
+		}
 		if !p.tokens[i-1].is("to", "onto") {
 			continue
 		}

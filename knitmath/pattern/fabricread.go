@@ -168,7 +168,7 @@ func (p *parser) chartAhead() bool {
 		t := p.ahead(n)
 		if t.is("chart") {
 			p.next += n + 1
-			if t := p.peek(); t.kind == tokenWord && len(t.text) == 1 || t.kind == tokenNumber {
+			if t := p.peek(); t.kind == tokenWord && len(t.text) == 1 || t.kind == tokenNumber && !p.ahead(1).is("times", "time", "more") {
 				p.next++
 			}
 			return true

@@ -207,6 +207,9 @@ func (p *parser) lead(i, end int) int {
 		if t.is(",") && p.firstRowAt(n+1) {
 			return n + 1 // "Thumb gusset, Rnd 1: ..."
 		}
+		if p.tokens[n-1].is("make") && t.kind == tokenNumber { // "Earflap (make 2): CO 7 sts"
+			continue
+		}
 		if !p.inLead(i, n) {
 			return 0
 		}

@@ -286,7 +286,8 @@ func (p *parser) untilRows(info *lineInfo) bool {
 		if end == 0 {
 			continue
 		}
-		if !p.tokens[end].row() && !(p.tokens[end].is("heel", "flap", "rib", "pattern", "patt", "garter") && p.tokens[end+1].row()) {
+		ridges := p.tokens[end].is("ridge", "ridges") || p.tokens[end].is("garter") && p.tokens[end+1].is("ridges", "ridge")
+		if !ridges && !p.tokens[end].row() && !(p.tokens[end].is("heel", "flap", "rib", "pattern", "patt", "garter") && p.tokens[end+1].row()) {
 			return false
 		}
 		p.next = i
@@ -295,12 +296,25 @@ func (p *parser) untilRows(info *lineInfo) bool {
 			return false
 		}
 		info.forRows, info.total = without(n), true
-		for !p.clauseEnds() {
+		if ridges { // two rows each
+			info.forRows = timesEach2(info.forRows)
+		}
+		for !p.clauseEnds() || p.peek().is("(") {
 			p.next++
+			p.acceptEnd(p.rowsToldAt(p.next))
 		}
 		return true
 	}
 	return false
+}
+
+// timesEach2 are numbers doubled.
+func timesEach2(numbers []int) []int {
+	all := make([]int, len(numbers))
+	for i, n := range numbers {
+		all[i] = 2 * n
+	}
+	return all
 }
 
 // untilTimes reads "until they have been worked 20 times in all": the last working is among them.

@@ -139,9 +139,17 @@ func (p *parser) nthList(numbers []int, at span) []int {
 	return numbers
 }
 
+// commaUntil passes over the comma of "every row, until 60 sts rem".
+func (p *parser) commaUntil() {
+	if p.peek().is(",") && p.ahead(1).is("until", "till") {
+		p.next++
+	}
+}
+
 // howLong reads how often a stretch is worked, or up to which count.
 func (p *parser) howLong(s *shapings) {
 	p.acceptAny(theseWays)
+	p.commaUntil()
 	p.accept("for")
 	if n := p.untilCount(); n != nil {
 		s.until, s.times = n, nil

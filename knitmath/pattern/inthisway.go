@@ -131,7 +131,8 @@ func (p *parser) untilAllWorked() bool {
 	if !p.tokens[i].stitches() {
 		return false
 	}
-	for i++; p.tokens[i].is("have", "are", "been", "worked", "used", "in", "up", "remain", "at", "each", "side", "sides", "both"); i++ {
+	for i++; p.tokens[i].is("have", "are", "been", "worked", "used", "in", "up", "remain", "at", "each", "side", "sides", "both", "decreased",
+		"consumed", "incorporated", "taken", "joined", "knit", "gone", "completed", "dec'd"); i++ {
 	}
 	if !p.endsAt(i) && !p.tokens[i].is(",", ";", "-", "(") {
 		return false

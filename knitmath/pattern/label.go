@@ -146,7 +146,7 @@ func (p *parser) directionAt(i int) bool {
 // ordinalEnd is the index after "3rd" or "third" at token i, 0 if there is none.
 func (p *parser) ordinalEnd(i int) int {
 	t := &p.tokens[i]
-	if t.kind == tokenNumber && p.tokens[i+1].is("st", "nd", "rd", "th") && p.tokens[i+1].start == t.end {
+	if t.kind == tokenNumber && p.tokens[i+1].is("st", "nd", "rd", "th", "d") && p.tokens[i+1].start == t.end {
 		return i + 2
 	}
 	if n, ok := ordinalWord(t); ok && n > 0 {

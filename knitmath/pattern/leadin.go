@@ -32,6 +32,10 @@ func (p *parser) leadIn(info *lineInfo) {
 			p.next = p.remarkEnd(p.next)
 			continue
 		}
+		if end := p.everyRowLed(p.next); end != 0 {
+			p.next = end
+			continue
+		}
 		if end := p.edgesKept(p.next); end != 0 && p.tokens[end].is(",", "and") {
 			info.edges1 = p.edgeStitches(p.next)
 			p.next = end + 1
@@ -170,4 +174,30 @@ func (p *parser) leadSide(from, to int, info *lineInfo) {
 			info.side = side
 		}
 	}
+}
+
+// everyRowLed is the index after "Knit every row," at token i, before a change that is made in these rows; 0 if that is
+// not what stands there.
+func (p *parser) everyRowLed(i int) int {
+	if p.onlyRows || !p.tokens[i].is("knit", "purl", "k", "p", "work") {
+		return 0
+	}
+	i++
+	if p.tokens[i].is("every", "each", "all") && p.tokens[i+1].row() {
+		i += 2
+	}
+	if !p.tokens[i].is(",") || !p.tokens[i+1].is("inc", "dec", "increasing", "decreasing", "increase", "decrease") || p.evenlyIn(i) {
+		return 0
+	}
+	return i + 1
+}
+
+// evenlyIn reports whether the change of the sentence at token i is made once, "evenly".
+func (p *parser) evenlyIn(i int) bool {
+	for end := p.sentenceEnd(i); i < end; i++ {
+		if p.tokens[i].is("every", "each") && p.tokens[i+1].row() {
+			return false
+		}
+	}
+	return true
 }

@@ -48,7 +48,8 @@ func (p *parser) repeatsAfter(verb *token) bool {
 	case verb.is("same"):
 		return p.accept("as")
 	case verb.is("keep"):
-		return p.accept("repeating", "working")
+		p.accept("on")
+		return p.accept("repeating", "working") || p.peek().is("decreasing", "increasing", "dec", "inc")
 	}
 	return true
 }
@@ -62,7 +63,7 @@ func (p *parser) repeatedOtherwise(verb *token, line *Line) bool {
 	if verb.is("rep", "repeat") {
 		return p.again(line)
 	}
-	if !verb.is("cont", "continue", "work") {
+	if !verb.is("cont", "continue", "work", "keep", "proceed") {
 		return false
 	}
 	p.next--

@@ -15,6 +15,7 @@ var smallSets = []struct {
 	right, alarms, first int
 }{
 	{"first.json", 33, 1, 19},
+	{"second.json", 28, 3, 21},
 }
 
 // TestSmallThings asks each set and prints how many were and are read right.

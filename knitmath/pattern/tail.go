@@ -64,7 +64,7 @@ func (p *parser) tailPart(line *Line) tailKind {
 		}
 	case t.kind == tokenNewline && p.wrapped():
 		p.next++
-	case p.endsAt(p.next):
+	case p.endsAt(p.next), p.anotherAfterClaim(line):
 		return p.tailStop()
 	case info.kind == lineOff && p.offAsFollows():
 	case t.is(",", ";", "-", "and", "then", ":", "&", "but", "or", "="):
@@ -84,6 +84,11 @@ func (p *parser) tailStop() tailKind {
 		p.next--
 	}
 	return tailEnds
+}
+
+// anotherAfterClaim reports whether a sentence begins after a count in brackets, without a full stop between them.
+func (p *parser) anotherAfterClaim(line *Line) bool {
+	return p.last1().is(")") && line.ClaimedStitches != nil && p.anotherAt(p.next)
 }
 
 // claimInTail reports whether a claim comes next, and no list in brackets.

@@ -16,4 +16,5 @@ func (p *parser) endingKnown() bool {
 
 var endings = []string{"worked", "used", "done", "complete", "completed", "finished", "gone", "yarn", "ball", "wool", "skein",
 	"square", "enough", "tall", "wide", "big", "large", "size", "fit", "reach", "meet", "meets", "match", "cover", "covers", "chart", "like",
-	"want", "wish", "runs", "out", "lies", "touches", "touch", "level", "even", "centre", "center", "middle"}
+	"want", "wish", "runs", "out", "lies", "touches", "touch", "level", "even", "centre", "center", "middle",
+	"decreased", "consumed", "joined"}

@@ -61,7 +61,7 @@ func (p *parser) allAlong() bool {
 	case t.is("back", "plain") && (p.endsAt(p.next+1) || then.is(",", ";", "-", "(")):
 		p.next++
 		return true
-	case t.is("all") && then.is("round", "around", "across", "along"):
+	case t.is("all") && then.is("round", "around", "across", "along", "needles"):
 		p.next += 2
 		return true
 	}

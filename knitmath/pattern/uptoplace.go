@@ -71,7 +71,7 @@ var beforeTheEnd = wordings("before end", "from end", "before the end", "from th
 
 // beforePlace reads which place so many stitches lie before.
 func (p *parser) beforePlace(n []int) (extent, bool) {
-	if p.peek().is("before", "from", "prior") {
+	if p.peek().is("before", "from", "prior") || p.peek().is("of") && p.tokens[p.next+1].is("gap", "marker", "m", "the") {
 		i := p.next + 1
 		if p.tokens[i].is("to") {
 			i++
