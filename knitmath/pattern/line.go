@@ -26,7 +26,7 @@ func (p *parser) skipBreaks() {
 // line reads a sentence, and appends the rows and directions that it holds. Whatever
 // happens, it moves on.
 func (p *parser) line() {
-	first := p.next
+	first, since := p.next, p.found.mark()
 	p.depth, p.inside, p.stars = 0, 0, p.stars[:0]
 	if !p.ruled() && !p.tabled() && !p.stripes() && !p.frontMatter() && !p.sizesOnly() && !p.needlesAlone() && !p.loneClaim() &&
 		!p.headed() && !p.ledInLine() {
@@ -35,6 +35,7 @@ func (p *parser) line() {
 	if p.next == first {
 		p.next++
 	}
+	p.listsGraded(first, p.next, since)
 }
 
 // ledInLine passes over "Toe:" within a line, where the name of a part leads a row or a direction in.
