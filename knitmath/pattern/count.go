@@ -52,7 +52,8 @@ func (r *runner) fitting(i int, p *profile, o outcome, claimed bool) {
 		r.known = false
 		return
 	}
-	r.gapClosed(i, p, o)
+	r.gapClosed(i, p, before, o)
+	r.dividedAtMarks(i, before)
 	r.turnGap = -1
 	if p.turn != 0 {
 		r.turnGap = o.leaves

@@ -6,6 +6,29 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
+// endsAmong says that rows are repeated which the row with which they are to end is none of.
+func (r *runner) endsAmong(l *Line, lines []int16) {
+	n := l.info.endRow
+	if n == 0 || l.info.pattern != 0 || len(lines) == 0 || !r.wanted(ReasonNoRow, l.info.at) {
+		return
+	}
+	for _, line := range lines {
+		if line < 0 {
+			return
+		}
+		info := &r.piece.Lines[line].info
+		if len(info.ranges) == 0 || info.every != everyNone {
+			return
+		}
+		for _, q := range info.ranges {
+			if first, last := info.rangeIn(q, r.size); first <= int(n) && int(n) <= last {
+				return
+			}
+		}
+	}
+	r.fault(KindMistake, ReasonNoRow, l.info.at, 0, "row "+strconv.Itoa(int(n))+" is none of the rows that are repeated")
+}
+
 // ended compares the last row with what the text says of it: its side, or which row it is.
 // Of rows whose number is left open, it says on which side the next one is.
 func (r *runner) ended(l *Line) {

@@ -9,11 +9,11 @@ import (
 // gapClosed looks whether a row of a heel closes the gap that the last turn left: of its decreases beside the
 // gap one takes stitches from either side of it. One that lies before it, or beyond it, leaves a hole, though
 // the count is the same.
-func (r *runner) gapClosed(i int, p *profile, o outcome) {
+func (r *runner) gapClosed(i int, p *profile, before hand, o outcome) {
 	if r.quiet || r.turned != stitch.Turn || p.turn != stitch.Turn || r.turnGap < 1 || o.takes < r.turnGap || o.takes == o.leaves {
 		return
 	}
-	w := gapWalk{gap: r.turnGap, left: r.now.left, size: r.size}
+	w := gapWalk{gap: r.turnGap, left: before.left, size: r.size}
 	if !w.steps(r.walked(&r.piece.Lines[i])) || w.beside == nil || w.closed {
 		return
 	}

@@ -96,6 +96,9 @@ func roomFor(lines []Line, i int) (rowRange, bool) {
 		want.first = lines[i-1].info.ranges[0].last + 1
 	}
 	if i+1 == len(lines) {
+		if i > 0 && have.first < want.first && want.first < have.last && standsBelow(&lines[i], &lines[i-1]) {
+			return rowRange{want.first, have.last}, true // "Row 2, Rows 1-6": the first of them stand above
+		}
 		return roomAtEnd(lines, i, want.first)
 	}
 	want.last = lines[i+1].info.ranges[0].first - 1
@@ -129,6 +132,11 @@ func roomAtEnd(lines []Line, i int, next int32) (rowRange, bool) {
 		want = rowRange{next + 1, next + 1}
 	}
 	return want, true
+}
+
+// standsBelow reports whether a row stands in the very line below another: after a blank one another set may begin.
+func standsBelow(row, above *Line) bool {
+	return row.info.ownLine == above.info.ownLine+1 && row.info.forSizes == 0 && above.info.forSizes == 0
 }
 
 // calledAs is a label without what stands in brackets: its side.

@@ -61,7 +61,8 @@ const (
 	// ReasonTooLarge: a number, a row number, the length of a label, the depth of
 	// repeats or a count of stitches is beyond the limits.
 	ReasonTooLarge report.Reason = "TOO_LARGE"
-	// ReasonMarker: a marker is to be slipped or removed where none is.
+	// ReasonMarker: a marker is to be slipped or removed where none is, or the sleeves
+	// that are put aside do not lie between theirs.
 	ReasonMarker report.Reason = "MARKER_NOT_THERE"
 	// ReasonTooMany: a text has more lines, steps, numbers in lists, row numbers or
 	// worked rows than the limits, or costs more to work than its price. What comes

@@ -21,6 +21,7 @@ func (r *runner) repeat(i int) {
 		r.cycle(i, lines)
 		return
 	}
+	r.endsAmong(l, lines)
 	passes, ok := r.passesSaid(l, lines)
 	if !ok {
 		r.lost(l)

@@ -37,8 +37,7 @@ func (p *parser) takenOff(end int) []int {
 	var sum []int
 	for n := save + 1; n < end; n++ {
 		last := p.takenAt(n)
-		led := p.tokens[n-1].is("rem", "remaining", "last", "the", "all", "these", "first", "other")
-		if last == 0 || !led && !(graft && (n == save+1 || sum != nil && p.tokens[n-1].is("to", "with", "and"))) {
+		if last == 0 || !p.ledTaken(n) && !(graft && p.ledGrafted(n, save+1, sum != nil)) {
 			continue
 		}
 		p.next = n
@@ -48,7 +47,7 @@ func (p *parser) takenOff(end int) []int {
 			return nil
 		}
 		number = without(number)
-		if graft && (p.ofEachNeedle(last+1) || p.tokens[n-1].is("each")) {
+		if graft && (p.setsBefore(n) || p.ofEachNeedle(last+1) || p.tokens[n-1].is("each")) {
 			number = p.timesEach(number, 2)
 		}
 		sum = added(sum, number, p.sizes)
@@ -67,6 +66,22 @@ func (p *parser) takenAt(i int) int {
 		return 0
 	}
 	return p.ofPart(end)
+}
+
+// ledTaken reports whether a word before token i says that so many stitches are taken off.
+func (p *parser) ledTaken(i int) bool {
+	return p.tokens[i-1].is("rem", "remaining", "last", "the", "all", "these", "first", "other")
+}
+
+// ledGrafted reports whether a number at token i is of stitches that are grafted: at once after the verb, of sets, or
+// joined to others.
+func (p *parser) ledGrafted(i, first int, others bool) bool {
+	return i == first || p.setsBefore(i) || others && p.tokens[i-1].is("to", "with", "and")
+}
+
+// setsBefore reports whether "two sets of" stands before token i: there are twice as many.
+func (p *parser) setsBefore(i int) bool {
+	return i > 2 && p.tokens[i-1].is("of") && p.tokens[i-2].is("sets", "lots", "halves") && p.tokens[i-3].is("two", "2", "both", "the")
 }
 
 // ofEachNeedle reports whether "from each", "on both" stands at token i.

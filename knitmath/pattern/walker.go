@@ -109,6 +109,10 @@ func (w *walker) one(s *Step) bool {
 		}
 	default:
 		w.advance(s.pass(w.size), int64(s.workings(w.size)))
+		if s.Name == "hold" { // "place next 20 sts on holder, k to m" is up to the next but one
+			place, ok := w.ahead()
+			w.reached = ok && place == w.pos
+		}
 	}
 	return true
 }

@@ -563,7 +563,7 @@ type Finding struct {
 	//     its stitches gone the second time.
 	//   - NEVER_GETS_THERE: a step "to end" takes no stitch, so that it has no end.
 	//   - CANNOT_BE_WORKED: the row counts right, but needles cannot work it, or a decrease leaves the gap of a turn open.
-	//   - MARKER_NOT_THERE: a marker is to be slipped or removed where none is.
+	//   - MARKER_NOT_THERE: a marker is to be slipped or removed where none is, or sleeves are put aside that do not lie between theirs.
 	//   - TOO_LARGE: a number, a depth or a count is beyond the limits.
 	//   - TOO_MANY: the text has more lines or steps, or works more rows, than the
 	//     limits allow; or its repeats come to far more rows, in all sizes together,
