@@ -42,6 +42,8 @@ type Limb struct {
 	MiddleStitchNumber int
 	AcrossCm           float64 // of the tube whose wall meets the surface in this ring
 	Places             []RingPlace
+
+	made ringShape
 }
 
 // settleLimbs finds the ring of every limb. The wall of a tube of radius a, its axis upright
@@ -79,6 +81,9 @@ func settleLimbs(c *fault.Checks, b *revolved, in SolidInput) {
 		case meets >= 0:
 			c.Infeasible("the limb meets "+fault.Index("limbs", meets)+r.clear(others), field)
 		}
+	}
+	if c.Err() == nil {
+		b.unround(rings)
 	}
 	b.side, b.pairs = nil, nil
 }

@@ -229,6 +229,42 @@ func TestPickedUp(t *testing.T) {
 	knittest.WantViolations(t, err, "picked_up CONTRADICTORY")
 }
 
+// Two limbs as near to one another as they may be share no stitch of the body.
+func TestLimbsShareNoStitch(t *testing.T) {
+	pairs := 0
+	for _, rows := range []float64{22, 28, 40} {
+		for across := 8.0; across <= 14; across += 3 {
+			for n := 6; n <= 30; n += knittest.Sweep(1, 4) {
+				for part := 0.3; part < 0.8; part += 0.1 {
+					from := part * math.Pi * across / 2
+					for beside := 5.0; beside < 180; beside += 5 {
+						out, err := PlanSolid(SolidInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: rows}, Form: FormSphere, AcrossCm: &across,
+							Limbs: []LimbInput{{n, from, 50}, {n + 1, from, 50 + beside}}})
+						if err != nil {
+							continue
+						}
+						pairs++
+						taken := map[RingPlace]bool{}
+						for _, p := range out.Limbs[0].Places {
+							taken[p] = true
+						}
+						for _, p := range out.Limbs[1].Places {
+							if taken[p] {
+								t.Errorf("%v rows, a ball of %v cm, %d stitches, from %v, %v degrees beside: %v is picked up in for both",
+									rows, across, n, from, beside, p)
+							}
+						}
+						break
+					}
+				}
+			}
+		}
+	}
+	if pairs < knittest.Sweep(700, 150) {
+		t.Errorf("%d pairs: the sweep has shrunk", pairs)
+	}
+}
+
 // Refusals of limbs, by field and reason; what is offered fits.
 func TestLimbRefusals(t *testing.T) {
 	g, cm := &gauge.Gauge{Stitches: 20, Rows: 28}, 8.0

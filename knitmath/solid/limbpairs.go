@@ -23,6 +23,9 @@ const (
 	nearRounds   = 0.8
 )
 
+// fineRounds is how far apart the rounds are at least that are looked at, in stitches: where rounds are lower, not all of them.
+const fineRounds = 0.4
+
 // followed lays the half of the ring in b.side, at as many angles from its lowest place to its highest as it has stitches, and at
 // the lowest.
 func (r *ring) followed() bool {
@@ -49,7 +52,7 @@ func (r *ring) near(pairs []pair, k int, at setting) []pair {
 	s.along = r.mid.along + at.wider*(s.along-r.mid.along) + at.shift
 	s.turn *= at.wider
 	reach := max(nearStitches*wide, nearRounds*r.b.high)
-	stride := max(int(nearStitches/3*wide/r.b.high), 1)
+	stride := max(int(fineRounds*wide/r.b.high), 1)
 	middle := int(s.along / r.b.high)
 	for round := max(middle-3*stride, 0); round <= min(middle+3*stride, len(r.b.counts)-1); round += stride {
 		ahead := (float64(round)+0.5)*r.b.high - s.along

@@ -9,7 +9,7 @@ func (r *ring) limbOf() (Limb, bool) {
 	}
 	at := r.b.cell(r.middle())
 	limb := Limb{Stitches: r.limb.Stitches, MiddleRoundNumber: at.RoundNumber, MiddleStitchNumber: at.StitchNumber, AcrossCm: 2 * r.radius}
-	limb.Places, _ = r.places()
+	limb.Places, limb.made = r.places()
 	return limb, limb.Places != nil
 }
 

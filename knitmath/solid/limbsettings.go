@@ -19,7 +19,9 @@ func (s setting) first() int {
 }
 
 // widths are how wide a ring may be, as parts of its tube. Own choice.
-var widths = [...]float64{1, 0.94, 1.06}
+var widths = [...]float64{1, 0.94, widest}
+
+const widest = 1.06
 
 // settings tries those of a ring, from the nearest to what is asked on, while the trial wants more: its middle lies on a stitch or
 // between two, and on a round or between two, not over half a stitch and half a round away.
@@ -53,17 +55,26 @@ func (r *ring) places() (best []RingPlace, made ringShape) {
 		return nil, made
 	}
 	least := math.Inf(1)
+	tries := max(mostTried/r.limb.Stitches, fewestTries)
 	r.settings(func(s setting) bool {
+		tries--
 		if places := r.through(s); r.fits(places) {
 			shape := r.shape(places)
 			if off := shape.off(r.wanted()); off < least {
 				best, made, least = places, shape, off
 			}
 		}
-		return least > wellMade
+		return least > wellMade && tries > 0
 	})
 	return best, made
 }
+
+// So many settings are tried, at most, as have so many stitches together, but no fewer than some: a wide ring comes out round wherever
+// it lies. Own choice.
+const (
+	mostTried   = 400
+	fewestTries = 4
+)
 
 // wellMade is what a ring may be off that is not looked for further. Own choice.
 const wellMade = 0.16

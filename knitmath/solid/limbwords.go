@@ -8,11 +8,19 @@ import (
 	"example.com/knitmath/knitmath/report"
 )
 
-// words say how the stitches of a limb are picked up, the number of the limb being given.
-func (l Limb) words(number int) string {
-	return "Limb " + strconv.Itoa(number) + ": its ring lies around stitch " + strconv.Itoa(l.MiddleStitchNumber) + " of round " +
-		strconv.Itoa(l.MiddleRoundNumber) + ", through " + ringWords(l.Places) + ". With the right side facing join the yarn, pick up and knit " +
-		report.CountOf(l.Stitches, "stitches") + " and join in the round."
+// limbWords say how the stitches of the limbs are picked up.
+func (o Solid) limbWords() []string {
+	if len(o.Limbs) == 0 {
+		return nil
+	}
+	d := []string{"For the limbs rounds are counted from the cast-on, and stitches from the beginning of the round, along a thread " +
+		"that marks it. Each ring begins where it is lowest and goes round clockwise as one looks at it, with the first rounds below."}
+	for i, l := range o.Limbs {
+		d = append(d, "Limb "+strconv.Itoa(i+1)+": its ring lies around stitch "+strconv.Itoa(l.MiddleStitchNumber)+" of round "+
+			strconv.Itoa(l.MiddleRoundNumber)+", and goes in turn through "+ringWords(l.Places)+". With the right side facing join the yarn, "+
+			"pick up and knit "+report.CountOf(l.Stitches, "stitches")+", one through each, and join in the round.")
+	}
+	return d
 }
 
 // ringWords list the places: stitches that lie beside one another in a round together, and so

@@ -118,10 +118,12 @@ func (r *ring) fit() bool {
 	return false
 }
 
-// clears reports whether the ring meets none of the others.
+// clears reports whether the ring meets none of the others: a stitch and a round at least lie between them, however each of both
+// is moved and widened to be round.
 func (r ring) clears(others []ring) bool {
+	between := math.Hypot(r.b.st.SizeCm(1), r.b.high)
 	return !slices.ContainsFunc(others, func(other ring) bool {
-		return r.middle().apart(other.middle()) < r.radius+other.radius
+		return r.middle().apart(other.middle()) < widest*(r.radius+other.radius)+between
 	})
 }
 

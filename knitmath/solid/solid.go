@@ -149,10 +149,11 @@ type revolved struct {
 	counts  []int
 	high    float64 // of a round along the meridian, in cm
 	limbs   []Limb
-	side    []spot       // where half of the ring that is tried is laid: there are hundreds
-	pairs   []pair       // likewise, of the stitches that are looked at for it
-	wedge   *shortWedges // nil in rounds
-	sewn    bool         // both ends are closed, or the open one is picked up
+	notices []report.Notice // on limbs
+	side    []spot          // where half of the ring that is tried is laid: there are hundreds
+	pairs   []pair          // likewise, of the stitches that are looked at for it
+	wedge   *shortWedges    // nil in rounds
+	sewn    bool            // both ends are closed, or the open one is picked up
 }
 
 // PlanSolid plans a surface of revolution in rounds. With r(s) its radius at the length s

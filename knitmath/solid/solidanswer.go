@@ -151,13 +151,14 @@ func (b *revolved) unmet(out Solid) []report.Notice {
 
 // careful are the cautions for what may become a toy.
 func (b *revolved) careful(out Solid) []report.Notice {
-	list := b.unmet(out)
+	list := append(b.unmet(out), b.notices...)
 	if !b.sewn {
 		return list
 	}
 	list = append(list, report.Notice{Reason: ToyCare,
-		Description: "if it becomes a toy: filling that washes, stitches close enough to hold it, eyes and faces embroidered for children " +
-			"under 3, no cord round a neck, nothing soft in the cot of a baby; whoever sells toys follows the toy rules of the place"})
+		Description: "if it becomes a toy: filling that washes, stitches close enough to hold it, limbs and ends that hold when pulled, eyes " +
+			"and faces embroidered for children under 3, no cord round a neck, nothing soft in the cot of a baby; whoever sells toys follows " +
+			"the toy rules of the place"})
 	if out.AcrossCm < smallAcrossCm && out.HeightCm < smallHeightCm {
 		list = append(list, report.Notice{Reason: SmallPart, Field: fieldsOf(b.in)[0],
 			Description: "it is so small that a child under 3 might swallow it if it comes off: the cylinder for small parts is 3.17 cm wide; " +

@@ -94,13 +94,7 @@ func (o Solid) Directions() []string {
 	}
 	work(o.TotalRounds)
 	d = append(d, o.end())
-	if len(o.Limbs) > 0 {
-		d = append(d, "For the limbs rounds are counted from the cast-on, and stitches from the beginning of the round.")
-	}
-	for i, limb := range o.Limbs {
-		d = append(d, limb.words(i+1))
-	}
-	return d
+	return append(d, o.limbWords()...)
 }
 
 // pause is the last of the even rounds from one on, up to another, that are told together: a round that is purled stands

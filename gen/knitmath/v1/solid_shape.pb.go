@@ -239,8 +239,8 @@ type SolidLimb struct {
 	// Stitches that the limb begins with, 4 to 200.
 	Stitches int32 `protobuf:"varint,1,opt,name=stitches,proto3" json:"stitches,omitempty"`
 	// From the base, or the rim of its opening, to the middle of the limb along the
-	// surface, in cm, 0 to 600. Refused where the limb is too wide for the body there, with a
-	// place where it fits.
+	// surface, in cm, 0 to 600. Its ring lies up to half a stitch and half a round from there, where it
+	// is round. Refused where the limb is too wide for the body there, with a place where it fits.
 	FromBaseCm float64 `protobuf:"fixed64,2,opt,name=from_base_cm,json=fromBaseCm,proto3" json:"from_base_cm,omitempty"`
 	// How far round the body it lies from where the rounds begin, in degrees, 0 to 360, in
 	// the direction of work.
@@ -387,7 +387,7 @@ type PlanSolidRequest struct {
 	// work begins. Default false.
 	PickedUp bool `protobuf:"varint,14,opt,name=picked_up,json=pickedUp,proto3" json:"picked_up,omitempty"`
 	// Limbs that are to be joined, at most 12: where to pick up their stitches. Refused
-	// where two would meet.
+	// where two would meet, or have less than a stitch between them.
 	Limbs []*SolidLimb `protobuf:"bytes,15,rep,name=limbs,proto3" json:"limbs,omitempty"`
 	// How to work it. Default in rounds.
 	Way SolidWay `protobuf:"varint,16,opt,name=way,proto3,enum=knitmath.v1.SolidWay" json:"way,omitempty"`
@@ -812,6 +812,8 @@ type PlanSolidResponse struct {
 	//   - SMALL_PART, at across_cm or points: it fits the cylinder for small parts.
 	//   - SURFACE_UNMET, at across_cm or points: all stitches together are over 1 % and over a stitch a
 	//     round more or fewer than the surface has; the description says by how much.
+	//   - LIMB_UNROUND, at limbs.stitches: places of its ring lie nearer to its middle than 0.8 of their
+	//     mean, or further than 1.25; the description says how far, and with how many stitches it is round.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
