@@ -138,10 +138,11 @@ type sewn struct {
 // Edges are measured in cm along the line that a seam takes from step to step
 // ([curve.SewnCm]), the mean of the right edge and the left, which begins a row later. The
 // cap has no kink ([curve.Settings], Steady). Its edge must be 0 to 5 % longer than those of
-// back and front together; of the caps tried, the one nearest to the excess that is
-// wanted is taken, a quarter of a percent more or less, one that is no bell only where it is
-// nearer by half a percent: caps of other heights and slopes, or, where the height is given or
-// a rule gives it, of other slopes.
+// back and front together. Caps of other heights and slopes are tried or, where the height is
+// given or a rule gives it, of other slopes, until one is within a quarter of a percent of the
+// excess that is wanted, or within three quarters with little to remember; else the nearest is
+// taken. One that is no bell counts as half a percent farther off, and so does one of a free
+// height that is unlike any rule; one without bind-offs before its top as a quarter.
 //
 // A drop shoulder shapes nothing, a modified drop binds off the underarm alone; the sleeve
 // has as many stitches as make its edge as long as theirs. A saddle's cap goes on as a

@@ -73,7 +73,7 @@ func (s settled) eased(e easing) []string {
 		if solved++; !t.hopeful() {
 			continue
 		}
-		if _, ok := t.solve(); ok {
+		if _, ok := t.solve(); ok && t.planned() {
 			return []string{e.words(n)}
 		}
 	}

@@ -13,11 +13,13 @@ import (
 	"example.com/knitmath/knitmath/knittest"
 )
 
-// Bodies of babies to the widest, all asked with a cap of free height: its edge is as near to
-// what is wanted as that of any cap of a given height, to a quarter of a percent, a millimetre
-// of the seam; a cap that is no bell is taken where it is nearer by half a percent and more.
+// Bodies of babies to the widest, all asked with a cap of free height. As cap_excess_percent has it,
+// its edge is within a quarter of a percent of what is wanted, or within three quarters and the cap is a
+// bell of three runs at most, or no cap of a given height is nearer by more than a quarter: what is no
+// bell counts as half a percent farther off, and so does what is unlike any rule, a cap without
+// bind-offs towards its top as a quarter.
 func TestNearestCapIsTaken(t *testing.T) {
-	asked, farther := 0, 0
+	asked, farther, plain := 0, 0, 0
 	for i, in := range freeCaps() {
 		if i%knittest.Sweep(1, 5) != 0 {
 			continue
@@ -27,26 +29,18 @@ func TestNearestCapIsTaken(t *testing.T) {
 			continue
 		}
 		asked++
-		off, best := math.Abs(out.CapExcessPercent-DefaultExcess), math.Inf(1)
-		at := 0
-		for rows := leastCapRows; rows <= out.Back.HeightRows; rows += 2 {
-			given := in
-			given.CapHeightRows = &rows
-			other, err := Plan(given)
-			if err == nil && off <= nearEnough && everyRow(other.sew.top.plan) {
-				continue // near enough is better than decreases on the wrong side
-			}
-			if err == nil && math.Abs(other.CapExcessPercent-DefaultExcess)+unlike(other) < best {
-				best, at = math.Abs(other.CapExcessPercent-DefaultExcess)+unlike(other), rows
-			}
+		off := math.Abs(out.CapExcessPercent - DefaultExcess)
+		best, at := nearestOfHeights(in, out.Back.HeightRows, off <= nearEnough)
+		if off += unlike(out); off <= easyEnough && out.Cap.Effort <= easy && unlike(out) == 0 {
+			plain++
+			continue
 		}
-		off += unlike(out)
 		if off > goodEnough && off > best+goodEnough {
 			farther++
 			t.Logf("%v chest %v arm %v: %.2f of %d rows, %.2f of %d", *in.Gauge, *in.ChestCm, *in.UpperArmCm, off, out.Cap.HeightRows, best, at)
 		}
 	}
-	t.Logf("%d asked, %d farther off than need be", asked, farther)
+	t.Logf("%d asked, %d easy, %d farther off than need be", asked, plain, farther)
 	if asked < knittest.Sweep(40, 8) || farther > 0 {
 		t.Errorf("%d of %d caps are farther off than need be", farther, asked)
 	}
@@ -56,12 +50,39 @@ func TestNearestCapIsTaken(t *testing.T) {
 	}
 }
 
+// nearestOfHeights is the cap of a given height that comes nearest, and its rows; with decreases on
+// wrong-side rows only where a free one need not do without.
+func nearestOfHeights(in Input, most int, without bool) (best float64, at int) {
+	best = math.Inf(1)
+	for rows := leastCapRows; rows <= most; rows += 2 {
+		in.CapHeightRows = &rows
+		other, err := Plan(in)
+		if err != nil || without && everyRow(other.sew.top.plan) {
+			continue
+		}
+		if off := math.Abs(other.CapExcessPercent-DefaultExcess) + unlike(other); off < best {
+			best, at = off, rows
+		}
+	}
+	return best, at
+}
+
 // unlike is what a cap's form weighs, in percent of its edge.
 func unlike(out Armhole) float64 {
-	if out.sew.top.wellFormed() && out.set.unlikeRule(out.Cap.HeightRows) == 0 {
-		return 0
+	weight := 0.0
+	if !out.sew.top.wellFormed() {
+		weight += ofForm
 	}
-	return ofForm
+	if out.sew.top.standsUpright() {
+		weight += ofForm
+	}
+	if !out.sew.top.rounded() {
+		weight += ofRound
+	}
+	if out.set.unlikeRule(out.Cap.HeightRows) != 0 {
+		weight += ofForm
+	}
+	return weight
 }
 
 // everyRow reports whether a plan decreases on a wrong-side row.
@@ -121,7 +142,7 @@ var topAdvised = regexp.MustCompile(`one of (\d+) would do|a top of (\d+) stitch
 
 // A top that is said to do, does; a top that leaves nothing to shape is refused with one.
 func TestAdvisedTopsAreHad(t *testing.T) {
-	advised := 0
+	advised, refused := 0, 0
 	for top := 30; top <= 120; top += 2 {
 		in := pullover()
 		in.CapTopStitches = &top
@@ -129,6 +150,7 @@ func TestAdvisedTopsAreHad(t *testing.T) {
 		if err == nil {
 			continue
 		}
+		refused++
 		for _, m := range topAdvised.FindAllStringSubmatch(err.Error(), -1) {
 			advised++
 			n, _ := strconv.Atoi(m[1] + m[2])
@@ -142,7 +164,7 @@ func TestAdvisedTopsAreHad(t *testing.T) {
 			t.Errorf("%d asked: %v", top, err)
 		}
 	}
-	if advised < 30 {
-		t.Errorf("%d tops advised", advised)
+	if advised < refused-1 || refused < 20 {
+		t.Errorf("%d tops advised, %d refused", advised, refused)
 	}
 }

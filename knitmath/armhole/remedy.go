@@ -147,12 +147,22 @@ func (s settled) moved(m move) (settled, bool) {
 			}
 			t.tries, t.budget = triesMoved, s.budget
 			solved++
-			if _, ok := t.solve(); ok {
+			if _, ok := t.solve(); ok && t.planned() {
 				return t, true
 			}
 		}
 	}
 	return s, false
+}
+
+// planned reports whether a question is planned as a caller asks it: with as many caps tried as
+// then, and without what is known here of how long edges are.
+func (s settled) planned() bool {
+	var c fault.Checks
+	asked := vet(&c, s.in, true)
+	asked.budget = s.budget
+	_, ok := asked.solve()
+	return ok
 }
 
 // hopeful reports whether there is a cap whose curve is about as long as the armholes'.

@@ -20,12 +20,17 @@ var heights = [...]int{0, -2, 2, -4, 4, -6}
 
 // How many caps are tried, and when no other is.
 const (
-	mostTries    = 30
-	triesOfSlope = 3
-	goodEnough   = 0.25  // percent from the excess that is wanted: a millimetre, which nobody sews
-	nearEnough   = 1.0   // the same, before decreases on every row are tried
-	wide         = 4.0   // percent by which an edge as knit is longer than its curve, and more
-	sameSlope    = 0.005 // how near slopes are to one another whose plans are the same
+	mostTries    = 12
+	triesOfSlope = 3    // at a height
+	triesOfFirst = 6    // the same, as long as there is no cap
+	goodEnough   = 0.25 // percent from the excess that is wanted: a millimetre, which nobody sews
+	easyEnough   = 0.75 // the same, of a cap with little to remember
+	nearEnough   = 1.0  // the same, before decreases on every row are tried
+	unsure       = 1.5  // percent by which a curve foretells an edge wrongly, once one is known
+	wide         = 4.0  // the same before, and more
+	sameSlope    = 0.03 // how near slopes are to one another whose plans are the same
+
+	easy = effortOfUnderarm + 3*2 // the effort of three runs above the underarm
 )
 
 // cap finds a cap for an armhole of so many cm. A height by a rule is a rule of thumb: it
@@ -56,6 +61,7 @@ type sought struct {
 	around, wanted float64 // edges
 	best           shaped
 	nearest        float64 // percent from the excess that is wanted
+	asKnit         float64 // as many times as long as its curve the edge last tried was
 	left           int     // caps that may be tried
 	tried          []tried
 }
@@ -67,7 +73,7 @@ type tried struct {
 }
 
 func (s settled) seek(around float64) *sought {
-	return &sought{settled: s, around: around, wanted: around * (1 + s.excess/100), nearest: math.Inf(1), left: s.tries}
+	return &sought{settled: s, around: around, wanted: around * (1 + s.excess/100), nearest: math.Inf(1), asKnit: 1 + *s.longer/100, left: s.tries}
 }
 
 // try works out a cap, and keeps it if it is the best so far. It gives the length of its
@@ -84,7 +90,15 @@ func (x *sought) try(rows int, slope float64) float64 {
 	x.left--
 	length := x.work(rows, slope)
 	x.tried = append(x.tried, tried{rows, slope, length})
+	if length > 0 {
+		x.asKnit = length / x.guess(rows, slope)
+	}
 	return length
+}
+
+// done reports whether another cap is not worth a try.
+func (x *sought) done() bool {
+	return x.nearest <= goodEnough || x.nearest <= easyEnough && x.best.plan.Effort <= easy && x.ofForm(x.best) == 0
 }
 
 // work is try of a cap that was not tried before.
@@ -107,9 +121,7 @@ func (x *sought) work(rows int, slope float64) float64 {
 	if p.plan.Kinked {
 		off += MaxExcess // any that has no kink is better
 	}
-	if !p.wellFormed() || x.capRows == 0 && x.unlikeRule(rows) != 0 {
-		off += ofForm
-	}
+	off += x.ofForm(p)
 	if more >= MinExcess && more <= MaxExcess && off < x.nearest {
 		x.best, x.nearest = p, off
 	}
@@ -140,15 +152,15 @@ func (x *sought) learn() {
 
 // high finds a cap of the height that its edge wants: of the usual slope, or of one that
 // makes its edge as long as is wanted, and else of a height beside that one. An edge as knit
-// is not as long as its curve; the first try tells by how much.
+// is not as long as its curve; each try tells by how much.
 func (x *sought) high() {
 	rows := x.rowsFor(x.wanted, usualSlope)
-	if length := x.try(rows, usualSlope); length > 0 {
-		rows = x.rowsFor(x.wanted*x.guess(rows, usualSlope)/length, usualSlope)
+	if x.try(rows, usualSlope) > 0 {
+		rows = x.rowsFor(x.wanted/x.asKnit, usualSlope)
 	}
 	for _, slopes := range [...][2]float64{{straighter, steeper}, {straightest, x.steepest()}} {
 		for _, more := range heights {
-			if x.nearest <= goodEnough {
+			if x.done() {
 				return
 			}
 			if h := rows + more; h >= leastCapRows && h <= x.depth+x.depth%2 {
@@ -174,41 +186,61 @@ func (s settled) rowsFor(length, slope float64) int {
 
 // sloped finds a cap of a height, of the slope between two that its edge wants.
 func (x *sought) sloped(rows int, straight, steep float64) {
-	target := x.wanted
-	if excess(x.guess(rows, straight), x.around) > MaxExcess+wide || excess(x.guess(rows, steep), x.around) < MinExcess-wide {
-		return // as knit an edge is not as long as its curve
+	if x.beyond(rows, straight, steep) {
+		return
 	}
-	last := x.try(rows, usualSlope)
 	b := bracket{math.Inf(-1), math.Inf(1)}
-	if last > 0 {
-		target *= x.guess(rows, usualSlope) / last
-		b.learn(usualSlope, last < x.wanted)
+	for _, t := range x.tried {
+		if t.rows == rows && t.length > 0 {
+			b.learn(t.slope, t.length < x.wanted)
+		}
 	}
-	for range triesOfSlope {
-		if x.nearest <= goodEnough {
+	last := 0.0
+	for n := 0; n < triesOfSlope || n < triesOfFirst && x.best.rows == 0; n++ {
+		if x.done() {
 			return
 		}
-		low, top := straight, steep
-		for range 10 {
-			middle := (low + top) / 2
-			if x.guess(rows, middle) < target {
-				low = middle
-			} else {
-				top = middle
-			}
-		}
-		var ok bool
-		if low, ok = b.within(low); !ok {
+		slope, ok := b.within(x.slopeFor(rows, x.wanted/x.asKnit, straight, steep))
+		if !ok {
 			return
 		}
-		length := x.try(rows, low)
-		if length == 0 || length == last {
+		length := x.try(rows, slope)
+		if length == 0 && last == 0 {
+			slope = usualSlope
+			length = x.try(rows, slope)
+		}
+		if length == 0 || length == last && x.best.rows > 0 {
 			return
 		}
 		last = length
-		b.learn(low, length < x.wanted)
-		target = x.guess(rows, low) * x.wanted / length
+		b.learn(slope, length < x.wanted)
 	}
+}
+
+// beyond reports whether no cap of a height has an edge that is nearer than the best so far, or
+// near at all, as far as its curve tells.
+func (x *sought) beyond(rows int, straight, steep float64) bool {
+	short, long := excess(x.guess(rows, straight)*x.asKnit, x.around), excess(x.guess(rows, steep)*x.asKnit, x.around)
+	switch {
+	case len(x.tried) == 0:
+		return false // how long an edge is as knit is not known yet
+	case x.best.rows == 0:
+		return short > MaxExcess+wide || long < MinExcess-wide
+	}
+	return max(short-x.excess, x.excess-long)-unsure >= x.nearest
+}
+
+// slopeFor is the slope between two with which the curve of a cap so many rows high is so long.
+func (x *sought) slopeFor(rows int, length, straight, steep float64) float64 {
+	for range 10 {
+		middle := (straight + steep) / 2
+		if x.guess(rows, middle) < length {
+			straight = middle
+		} else {
+			steep = middle
+		}
+	}
+	return straight
 }
 
 // bracket is the slopes of a height between which the one that is wanted lies: with the one the

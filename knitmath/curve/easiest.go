@@ -12,6 +12,7 @@ type search struct {
 	*workspace // levels are the states of each effort, in the order they were found
 	moods      int
 	found      int  // the least effort of a way to the end so far, or unfound
+	soonest    int  // the first row after which all stitches may be lost
 	ending     bool // only runs that end with the last stitch are tried
 }
 
@@ -23,6 +24,7 @@ const unfound = math.MaxInt32
 func (p *planner) easiest() ([]Run, int, bool) {
 	s := search{planner: p, workspace: p.space, moods: int(moods), found: unfound}
 	s.bands = ofLength(s.bands, p.Rows+1)
+	s.soonest = p.Rows
 	if p.steady {
 		s.moods = int(steadyMoods)
 	}
@@ -33,6 +35,9 @@ func (p *planner) easiest() ([]Run, int, bool) {
 		}
 		for to < p.Stitches && !p.ahead(to+1, min(row+p.later(), p.Rows)) {
 			to++
+		}
+		if to == p.Stitches {
+			s.soonest = min(s.soonest, row)
 		}
 		s.bands[row] = band{from, to, at}
 		at += s.moods * max(0, to-from+1)

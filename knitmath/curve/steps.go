@@ -32,6 +32,9 @@ func (s *search) runs(at place, first, after int, soonest, group bool) {
 		if s.ahead(at.lost+size, first) {
 			return
 		}
+		if s.ending && !s.ends(first, s.Stitches-at.lost, size, group) {
+			continue
+		}
 		off, mean := s.corners(first, at.lost, size, group)
 		if off > s.allowed {
 			continue
@@ -40,6 +43,23 @@ func (s *search) runs(at place, first, after int, soonest, group bool) {
 		x.size, x.squares = int32(size), from.squares+s.square(first, size, group, mean)
 		s.intervals(at, x, after, soonest, to)
 	}
+}
+
+// ends reports whether a run that begins in a row may lose what is left in steps of a size, none
+// too many, and end neither too soon nor too late.
+func (s *search) ends(first, left, size int, group bool) bool {
+	more := left/size - 1
+	switch {
+	case left%size != 0:
+		return false
+	case more == 0:
+		return first >= s.soonest
+	case group:
+		last := first + 2*more
+		return last >= s.soonest && last <= s.Rows
+	}
+	least := max(1, (s.soonest-first+more-1)/more)
+	return first+least*more <= s.Rows
 }
 
 // intervals tries a first step alone, and again and again at all intervals.

@@ -204,8 +204,10 @@ type PlanArmholeRequest struct {
 	// for one of an odd.
 	CapTopStitches *int32 `protobuf:"varint,21,opt,name=cap_top_stitches,json=capTopStitches,proto3,oneof" json:"cap_top_stitches,omitempty"`
 	// By how much the edge of the cap should be longer than those of the armholes, in percent, 0
-	// to 5. Default 2.5, without a cap 0. The nearest that is found is taken, always within 0 to 5; refused where
-	// none is, with the measures to move and by how much, each tried.
+	// to 5. Default 2.5, without a cap 0. Taken is the first cap that comes within 0.25 of it, or within 0.75
+	// in a bell of three runs, else the nearest found, always within 0 to 5: what is no bell counts as 0.5
+	// farther off, as 1 if it stands upright; a free height unlike any rule as 0.5; no bind-offs before the
+	// top as 0.25. Refused where none is found, with the measures to move and by how much, each tried.
 	CapExcessPercent *float64 `protobuf:"fixed64,22,opt,name=cap_excess_percent,json=capExcessPercent,proto3,oneof" json:"cap_excess_percent,omitempty"`
 	// Which counts fit back and front. Only with chest_cm.
 	StitchRule *CountRule `protobuf:"bytes,23,opt,name=stitch_rule,json=stitchRule,proto3" json:"stitch_rule,omitempty"`
