@@ -73,7 +73,8 @@ type tried struct {
 }
 
 func (s settled) seek(around float64) *sought {
-	return &sought{settled: s, around: around, wanted: around * (1 + s.excess/100), nearest: math.Inf(1), asKnit: 1 + *s.longer/100, left: s.tries}
+	return &sought{settled: s, around: around, wanted: around * (1 + s.excess/100), nearest: math.Inf(1),
+		asKnit: 1 + *s.longer/100, left: s.tries}
 }
 
 // try works out a cap, and keeps it if it is the best so far. It gives the length of its
