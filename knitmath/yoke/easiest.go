@@ -3,6 +3,7 @@ package yoke
 import (
 	"math"
 	"slices"
+	"sync"
 
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
@@ -51,7 +52,9 @@ func easiest(join int, places []place, percent float64, order shaping.GapSpread)
 			return nil, never, false
 		}
 	}
-	var work chooser
+	work := choosers.Get().(*chooser)
+	defer choosers.Put(work)
+	work.sums = work.sums[:0]
 	for i := len(places) - 1; i >= 0; i-- {
 		var lower []int
 		if i > 0 {
@@ -113,6 +116,9 @@ type chooser struct {
 	ways       int   // to the counts of the next
 	followers
 }
+
+// choosers leave their memory to the next yoke: a third of what one took.
+var choosers = sync.Pool{New: func() any { return new(chooser) }}
 
 // above works out what comes above the counts of a place, those of the next one being known.
 func (w *chooser) above(c *candidates, lower, upper []int, p place, order shaping.GapSpread) {
