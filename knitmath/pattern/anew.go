@@ -23,7 +23,7 @@ func (p *Piece) anew(style RepeatStyle, own []Abbreviation) (lines []Line, text 
 	if !ok || len(text) > MaxTextBytes {
 		return lines, text, false
 	}
-	again := Read(text, Options{Abbreviations: own})
+	again := p.room.forTrials().read(text, parser{own: ownNames(own)})
 	return lines, text, again.SizeCount == p.SizeCount && sameLines(lines, again.Lines, style)
 }
 

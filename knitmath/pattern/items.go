@@ -62,6 +62,9 @@ func (p *parser) itemsInto(steps []Step, inner string) ([]Step, bool) {
 			p.gloss(&steps[len(steps)-1], from-4)
 			continue
 		}
+		if n := len(steps); n == cap(steps) { // as much again, up to what there may be
+			steps = slices.Grow(steps, max(1, min(n, MaxSteps-n)))
+		}
 		steps = append(steps, s)
 		steps, p.after = append(steps, p.after...), nil
 		if s.Operation.EndsRow() && inner == "" && p.rowAfterTurn() {

@@ -214,24 +214,21 @@ func (p *parser) caption(i int) int {
 
 // sentenceEnd is the index of the full stop, or the line break or the end, after a
 // sentence of prose that begins at token i. It goes on over a line break before a
-// word in lower case, maxWraps times at most: each line of what is no prose asks anew.
+// word in lower case, for maxWrapped tokens at most: each line of what is no prose asks anew.
 func (p *parser) sentenceEnd(i int) int {
-	if p.sentenceSeen[0] <= i && i < p.sentenceSeen[1] {
-		return p.sentenceSeen[1]
-	}
 	from := i
-	for wraps := 0; ; i++ {
+	for begun := i; ; i++ {
+		if p.sentenceSeen[0] <= i && i < p.sentenceSeen[1] {
+			return p.sentenceSeen[1]
+		}
 		p.looked++
 		t := &p.tokens[i]
 		switch {
-		case t.kind == tokenEnd || t.is("."):
+		case t.kind == tokenEnd || t.is(".") || t.kind == tokenNewline && !p.mayWrap(i):
 			p.sentenceSeen = [2]int{from, i}
 			return i
 		case t.kind == tokenNewline:
-			next := &p.tokens[i+1]
-			if wraps++; wraps > maxWraps || t.number > 1 || i == 0 || p.tokens[i-1].column < wrappedAt/2 || next.kind != tokenWord ||
-				!unicode.IsLower(rune(p.found.source[next.start])) || p.labelEnd(i+1) != 0 ||
-				p.verbAt(i+1) {
+			if i-begun > maxWrapped || p.labelEnd(i+1) != 0 || p.verbAt(i+1) {
 				return i
 			}
 			from = i + 1 // whether a sentence goes on over a line break is asked anew
@@ -239,5 +236,14 @@ func (p *parser) sentenceEnd(i int) int {
 	}
 }
 
-// maxWraps is how many line breaks a sentence has within at most. Nobody's has so many.
-const maxWraps = 20
+// mayWrap reports whether a line break is one that a sentence may go on over, by how it looks: the line
+// before it is long, and what follows begins in lower case.
+func (p *parser) mayWrap(i int) bool {
+	next := &p.tokens[i+1]
+	return p.tokens[i].number <= 1 && i > 0 && p.tokens[i-1].column >= wrappedAt/2 && next.kind == tokenWord &&
+		unicode.IsLower(rune(p.found.source[next.start]))
+}
+
+// maxWrapped is after how many words and marks a sentence goes on over no line break any more. Nobody's
+// is so long.
+const maxWrapped = 300

@@ -38,7 +38,7 @@ func (in *room) read(text string, p parser) *Piece {
 	p.tokens, p.found.list, p.inHand, p.stepRoom = in.tokens, in.said[:0], in.inHand, in.steps[:0]
 	piece := p.read(text, in.lines[:0])
 	in.tokens, in.said, in.lines, in.inHand = p.tokens, p.found.list, piece.Lines, p.inHand
-	in.stepCount = p.steps
+	in.stepCount, piece.room = p.steps, in
 	return piece
 }
 

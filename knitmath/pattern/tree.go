@@ -252,6 +252,7 @@ type Piece struct {
 	patterns []defined
 	rows     []rowsClaim // in the order of the text
 	looked   int         // tokens, as often as they were looked at
+	room     *room       // in which it was read
 }
 
 // at is the number for a size, counted from 0.
