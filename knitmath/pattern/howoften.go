@@ -25,6 +25,8 @@ func (p *parser) howOften(info *lineInfo, from span) bool {
 		return true
 	case p.forRowsAhead():
 		return p.repeatRows(info)
+	case p.peek().is("for") && p.timesInAll(): // "for a total of 4 times"
+		return p.repeatTimes(info)
 	case p.peek().is("until", "to", "till", "til", "for"):
 		return p.repeatUntil(info)
 	}
@@ -347,7 +349,7 @@ func (p *parser) untilCount() []int {
 	if !p.accept("until", "to", "till", "til") {
 		return nil
 	}
-	for p.accept("there", "are", "only", "you", "have", "a", "total", "of", "remain", "remains", "rem") {
+	for p.accept("there", "are", "only", "you", "have", "a", "total", "of", "remain", "remains", "rem", "left", "with", "just") {
 	}
 	end, _ := p.sizedEnd(p.next)
 	if end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("rem", "remain", "remains") || p.tokens[end+1].is("before", "from") {

@@ -86,7 +86,7 @@ func (p *parser) rowNumbersEnd(i int) int {
 		if p.tokens[i+1].is("-", "/") {
 			end = i + 1 // no chain of sizes
 		}
-		if p.tokens[end].is("-", "~", "to", "through", "thru") && p.tokens[end+1].kind == tokenNumber {
+		if p.tokens[end].is("-", "~", "to", "through", "thru") && p.tokens[end+1].kind == tokenNumber && !p.countTo(end) {
 			i = end + 1
 			if end, _ = p.sizedEnd(i); p.tokens[i+1].is("-", "/") {
 				end = i + 1

@@ -43,6 +43,9 @@ func (p *parser) leadIn(info *lineInfo) {
 		}
 		end := p.leadEnd(p.next)
 		if end == 0 {
+			if p.auxiliary() {
+				continue
+			}
 			return
 		}
 		p.leadSide(p.next, end, info)

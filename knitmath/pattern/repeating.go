@@ -29,7 +29,7 @@ func (p *parser) repeating(line *Line) bool {
 	p.accept("only", "alone")
 	p.ofThisPattern()
 	p.ofHeading(info)
-	if info.afresh && info.lines == nil && !(info.last > 0 && (p.timesInAll() || p.peek().is("until", "till"))) {
+	if info.afresh && info.lines == nil && !p.workedAgainSaid(info) {
 		return false // "work Row 1 of chart" is read elsewhere
 	}
 	if alike {
@@ -119,6 +119,27 @@ func (p *parser) timesInAll() bool {
 	return n != nil && (total || more)
 }
 
+// workedAgainSaid reports whether it is said how often, on which rows or until when rows are worked that are named, so that
+// "work" means those of the text.
+func (p *parser) workedAgainSaid(info *lineInfo) bool {
+	switch {
+	case info.last > 0 && p.peek().is("until", "till"):
+		return true
+	case info.last > 0 || info.ranges != nil:
+		return p.timesInAll() || p.untilCountNext() || p.scheduleAhead()
+	}
+	return false
+}
+
+// untilCountNext reports whether "until 40 sts rem" comes next.
+func (p *parser) untilCountNext() bool {
+	save, found := p.next, p.found.mark()
+	n := p.untilCount()
+	p.next = save
+	p.found.rewind(found)
+	return n != nil
+}
+
 func (p *parser) starsFollow() bool { return p.peek().is("from") && p.ahead(1).kind == tokenStar }
 
 // rowsNamed reads which rows: by their numbers, "last 2 rows", or by the name of a
@@ -130,6 +151,8 @@ func (p *parser) rowsNamed(info *lineInfo) bool {
 		return true
 	case t.row() && p.ahead(1).kind == tokenNumber:
 		p.rowsByNumber(info)
+		return true
+	case p.rowsInBrackets(info), p.rowsAbove(info):
 		return true
 	case p.ordinalOfRow():
 		return p.rowsByOrdinal(info)
@@ -157,7 +180,7 @@ func (p *parser) rowsByNumber(info *lineInfo) {
 // ordinalOfRow reports whether a row is called by its ordinal, "3rd row", "first row"; the
 // rows of "first 2 rows" are counted.
 func (p *parser) ordinalOfRow() bool {
-	if p.peek().is("first") {
+	if p.peek().is("first") && !p.ahead(1).is("and", "&", "to", ",") {
 		return p.ahead(1).row()
 	}
 	return p.ordinalEnd(p.next) != 0

@@ -21,6 +21,8 @@ func (p *parser) rowNumbers(info *lineInfo) bool {
 			p.next++
 		case p.peek().is(",") && p.ahead(1).is("and", "&") && p.ahead(2).kind == tokenNumber:
 			p.next += 2
+		case !p.inRow && p.peek().is("and", "&") && p.ahead(1).row() && p.ahead(2).kind == tokenNumber: // "Row 1 and Row 2"
+			p.next += 2
 		default:
 			return true
 		}
@@ -38,6 +40,12 @@ func (p *parser) namedTwice(before []rowRange, r rowRange, at span) {
 	}
 }
 
+// countTo reports whether "to 40 sts" stands at token i, which is how long rows are worked and no row.
+func (p *parser) countTo(i int) bool {
+	end, _ := p.sizedEnd(i + 1)
+	return p.tokens[i].is("to") && end != 0 && p.tokens[end].stitches()
+}
+
 // rowRange reads "1" or "1-8", with the numbers of the other sizes.
 func (p *parser) rowRange(info *lineInfo) (rowRange, bool) {
 	t := p.peek()
@@ -48,7 +56,7 @@ func (p *parser) rowRange(info *lineInfo) (rowRange, bool) {
 		return r, false
 	}
 	lasts := firsts
-	if p.peek().is("-", "~", "to", "through", "thru") && p.ahead(1).kind == tokenNumber {
+	if p.peek().is("-", "~", "to", "through", "thru") && p.ahead(1).kind == tokenNumber && !p.countTo(p.next) {
 		r.last = p.ahead(1).number
 		p.next += 2
 		if lasts, ok = p.otherRows(int(r.last)); !ok {

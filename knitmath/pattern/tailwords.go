@@ -28,6 +28,12 @@ func (p *parser) atSameTime() {
 var shapingLeads = wordings("shaping sides by", "shape sides by", "shaping the sides by", "shaping side edges by", "shaping raglan by",
 	"shaping armholes by", "shaping neck by", "shaping sleeve by", "shaping top by", "shaping by")
 
+// sameWay are words after a direction that it is done as what comes before.
+var sameWay = wordings("in the same way", "in the same manner", "in same manner", "in same way", "in this manner", "in this way",
+	"in like manner", "in a similar manner", "in a similar way", "in established manner", "in the established manner", "thus", "as before",
+	"as you did before", "in the same fashion", "in this fashion", "in similar manner", "just as before", "exactly as before",
+	"in the usual way", "in the usual manner")
+
 // heldTail are words after a direction that are about its yarn, or forbid what changes the
 // count.
 var heldTail = wordings("over two needles held together", "over 2 needles held together", "over two needles", "over 2 needles",

@@ -1,0 +1,107 @@
+package pattern
+
+// auxiliaries stand before a verb that they only tell to go on.
+var auxiliaries = map[string]bool{"cont": true, "continue": true, "continuing": true, "keep": true, "proceed": true, "go": true}
+
+// plainVerbs are verbs in the form in which they stand after "continue" or "by", and as they begin a direction.
+var plainVerbs = map[string]string{"repeating": "repeat", "working": "work", "knitting": "knit", "alternating": "alternate",
+	"rep": "rep", "repeat": "repeat", "work": "work", "alternate": "alternate"}
+
+// auxiliary passes over "continue" and the like before a verb with which rows are worked again, "continue to repeat these 2
+// rows", "keep working rows 1 and 2", so that the verb is read as if it stood alone.
+func (p *parser) auxiliary() bool {
+	i := p.next
+	if p.onlyRows || !auxiliaries[p.tokens[i].text] || p.tokens[i].kind != tokenWord {
+		return false
+	}
+	i++
+	for p.tokens[i].is("to", "on", "by") {
+		i++
+	}
+	verb, ok := plainVerbs[p.tokens[i].text]
+	if !ok || p.tokens[i].kind != tokenWord || !p.rowsWordedAt(i+1) && !(verb == "work" && p.evenSoonAt(i+1)) {
+		return false
+	}
+	p.tokens[i].text = verb
+	p.next = i
+	return true
+}
+
+// evenSoonAt reports whether it is said at token i that rows are worked even.
+func (p *parser) evenSoonAt(i int) bool {
+	return p.tokens[i].is("even", "straight", "plain", "evenly", "without")
+}
+
+// rowsWordedAt reports whether words for certain rows begin at token i: "rows 1 and 2", "[Rows 1-2]", "the last 2 rows",
+// "these two rows", "1st and 2nd rows", "the two rows above", "dec row".
+func (p *parser) rowsWordedAt(i int) bool {
+	if p.tokens[i].is("[", "(") {
+		i++
+		return p.tokens[i].row() && p.tokens[i+1].kind == tokenNumber
+	}
+	for p.tokens[i].is("the", "these", "this", "those", "last", "prev", "previous", "preceding", "foregoing", "above", "both", "first") {
+		i++
+	}
+	if end, _ := p.ordinals(i, false); end != 0 {
+		return p.tokens[end].row()
+	}
+	if end, _ := p.sizedEnd(i); end != 0 && p.tokens[end].kind == tokenWord {
+		i = end
+		for p.tokens[i].is("last", "prev", "previous", "preceding", "foregoing", "above") {
+			i++
+		}
+		return p.tokens[i].row()
+	}
+	for n := 0; n < 3 && p.tokens[i].kind == tokenWord && !p.tokens[i].row() && !p.notation(p.tokens[i].text); n++ {
+		i++
+	}
+	return p.tokens[i].row()
+}
+
+// beforeRows are words of where rows stand that are worked again.
+var beforeRows = []string{"prev", "previous", "preceding", "foregoing", "above", "last"}
+
+// rowsAbove reads "2 previous rows", "two rows above", "2 rows just worked": so many, counted back from here.
+func (p *parser) rowsAbove(info *lineInfo) bool {
+	n := p.rowCount(0)
+	if n == 0 {
+		return false
+	}
+	i := p.next + 1
+	placed := false
+	for ; p.tokens[i].is(beforeRows...); i++ {
+		placed = true
+	}
+	if !p.tokens[i].row() {
+		return false
+	}
+	i++
+	if p.tokens[i].is("just", "immediately", "directly") {
+		i++
+	}
+	if p.tokens[i].is("above", "before", "worked") {
+		placed = true
+		i++
+	}
+	if !placed || !p.name(n, p.peek().span) {
+		return false
+	}
+	info.last, p.next = n, i
+	return true
+}
+
+// rowsInBrackets reads "[Rows 3-4]".
+func (p *parser) rowsInBrackets(info *lineInfo) bool {
+	closer := closers[p.peek().text]
+	if closer == "" || !p.ahead(1).row() || p.ahead(2).kind != tokenNumber {
+		return false
+	}
+	end := p.rowNumbersEnd(p.next + 2)
+	if !p.tokens[end].is(closer) {
+		return false
+	}
+	p.next++
+	p.rowsByNumber(info)
+	p.accept(closer)
+	return true
+}
