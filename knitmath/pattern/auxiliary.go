@@ -7,16 +7,27 @@ var auxiliaries = map[string]bool{"cont": true, "continue": true, "continuing": 
 var plainVerbs = map[string]string{"repeating": "repeat", "working": "work", "knitting": "knit", "alternating": "alternate",
 	"rep": "rep", "repeat": "repeat", "work": "work", "alternate": "alternate"}
 
+// plainChanges are the same of verbs that change the count, after "keep" and "go on".
+var plainChanges = map[string]string{"decreasing": "dec", "increasing": "inc", "dec": "dec", "inc": "inc"}
+
 // auxiliary passes over "continue" and the like before a verb with which rows are worked again, "continue to repeat these 2
 // rows", "keep working rows 1 and 2", so that the verb is read as if it stood alone.
 func (p *parser) auxiliary() bool {
 	i := p.next
+	if p.shapedByVerb() {
+		return true
+	}
 	if p.onlyRows || !auxiliaries[p.tokens[i].text] || p.tokens[i].kind != tokenWord {
 		return false
 	}
 	i++
 	for p.tokens[i].is("to", "on", "by") {
 		i++
+	}
+	if changing, ok := plainChanges[p.tokens[i].text]; ok && p.tokens[p.next].is("keep", "go", "proceed") {
+		p.tokens[i].text = changing
+		p.next = i
+		return true
 	}
 	verb, ok := plainVerbs[p.tokens[i].text]
 	if !ok || p.tokens[i].kind != tokenWord || !p.rowsWordedAt(i+1) && !(verb == "work" && p.evenSoonAt(i+1)) {
@@ -25,6 +36,25 @@ func (p *parser) auxiliary() bool {
 	p.tokens[i].text = verb
 	p.next = i
 	return true
+}
+
+// shapedByVerbs are verbs after "shape the sleeve by", as they begin a direction.
+var shapedByVerbs = map[string]string{"decreasing": "dec", "increasing": "inc", "binding": "bind", "casting": "cast"}
+
+// shapedByVerb passes over "shape the sleeve by" before "decreasing", "increasing" or "binding off", which is read as if it stood alone.
+func (p *parser) shapedByVerb() bool {
+	if p.onlyRows || !p.peek().is("shape", "shaping") {
+		return false
+	}
+	for i := p.next + 1; i < p.next+7 && p.tokens[i].kind == tokenWord; i++ {
+		verb, ok := shapedByVerbs[p.tokens[i+1].text]
+		if p.tokens[i].is("by") && ok {
+			p.tokens[i+1].text = verb
+			p.next = i + 1
+			return true
+		}
+	}
+	return false
 }
 
 // evenSoonAt reports whether it is said at token i that rows are worked even.
@@ -52,7 +82,14 @@ func (p *parser) rowsWordedAt(i int) bool {
 		}
 		return p.tokens[i].row()
 	}
-	for n := 0; n < 3 && p.tokens[i].kind == tokenWord && !p.tokens[i].row() && !p.notation(p.tokens[i].text); n++ {
+	for n := 0; n < 3 && p.tokens[i].kind == tokenWord && !p.tokens[i].row(); n++ {
+		changes := p.tokens[i].is("dec", "inc", "decrease", "increase", "dec.", "inc.")
+		if changes && i > 0 && p.tokens[i-1].is("this") {
+			return true
+		}
+		if !changes && p.notation(p.tokens[i].text) {
+			return false
+		}
 		i++
 	}
 	return p.tokens[i].row()

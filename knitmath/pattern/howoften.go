@@ -15,8 +15,13 @@ func (p *parser) howOften(info *lineInfo, from span) bool {
 		info.kind = linePassed
 		p.next += 2
 		return true
+	case p.led.when != nil && (named || p.oneRow(info)):
+		p.ledToRows(info, from, true)
+		return true
 	case (named || p.oneRow(info)) && p.scheduleAhead():
 		return p.scheduled(info)
+	case (named || p.oneRow(info)) && p.timesThenWhen(info, from, true):
+		return true
 	case named && p.rowsNamedAhead():
 		p.onRows(info)
 		return true
@@ -361,16 +366,14 @@ func (p *parser) untilCount() []int {
 		p.next = save
 		return nil
 	}
-	for p.peek().stitches() || p.peek().is("rem", "remain", "remains", "remaining", "left", "total") || p.peek().is("on") &&
-		p.ahead(1).is("needle", "needles") {
-		if p.accept("on") {
-			p.next++
-			continue
-		}
-		p.next++
+	for p.acceptAny(countedOn) || p.accept("st", "sts", "stitch", "stitches", "rem", "remain", "remains", "remaining", "left", "total") {
 	}
 	return without(n)
 }
+
+// countedOn are words after a count that rows are worked until.
+var countedOn = wordings("are on the needle", "are on the needles", "are on needle", "are on needles", "on the needle", "on the needles",
+	"on needle", "on needles", "in total", "in all", "altogether", "are left", "have been worked off", "on your needle", "on your needles")
 
 // nthAhead reports whether an interval of rows stands at token i: "4th", "other", "8 (8, 6, 6)th",
 // "8th (8th, 6th)".

@@ -139,17 +139,11 @@ func (p *parser) nthList(numbers []int, at span) []int {
 	return numbers
 }
 
-// commaUntil passes over the comma of "every row, until 60 sts rem".
-func (p *parser) commaUntil() {
-	if p.peek().is(",") && p.ahead(1).is("until", "till") {
-		p.next++
-	}
-}
-
 // howLong reads how often a stretch is worked, or up to which count.
 func (p *parser) howLong(s *shapings) {
 	p.acceptAny(theseWays)
-	p.commaUntil()
+	p.acceptAny(furtherOn)
+	p.commaBeforeHowLong()
 	p.accept("for")
 	if n := p.untilCount(); n != nil {
 		s.until, s.times = n, nil
@@ -175,6 +169,27 @@ func (p *parser) howLong(s *shapings) {
 		s.total, s.more, s.times = total, n, one
 	default:
 		s.total, s.times = total, n
+	}
+}
+
+// furtherOn are words after "every 4th row" that only say that it goes on so.
+var furtherOn = wordings("thereafter", "from here on", "from now on", "after that", "from then on", "as you go")
+
+// commaBeforeHowLong passes over the comma of "every 4th row, until 40 sts rem".
+func (p *parser) commaBeforeHowLong() {
+	if !p.accept(",") {
+		return
+	}
+	save, found := p.next, p.found.mark()
+	n := p.untilCount()
+	if n == nil {
+		p.accept("for")
+		n, _, _ = p.manyTimes()
+	}
+	p.next = save
+	p.found.rewind(found)
+	if n == nil {
+		p.next--
 	}
 }
 

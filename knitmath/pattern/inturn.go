@@ -69,5 +69,8 @@ func (p *parser) turn() (shapings, bool) {
 	if t.times == nil {
 		p.howLong(&t)
 	}
+	if t.times == nil && t.until == nil {
+		t.times = one
+	}
 	return t, t.until == nil && !t.total && len(t.times) == 1 && len(t.interval) == 1
 }

@@ -18,7 +18,7 @@ var leadIns = map[string]bool{"with": true, "using": true, "leaving": true, "beg
 func (p *parser) leadIn(info *lineInfo) {
 	p.led = ledPlace{}
 	for {
-		if p.led.factor == 0 && p.leadPlace(info) {
+		if p.leadWhen() || p.led.factor == 0 && p.leadPlace(info) {
 			continue
 		}
 		t := p.peek()
@@ -81,7 +81,7 @@ func (p *parser) leadEnd(i int) int {
 			if p.afterLeadIn(n + 1) {
 				return n + 1
 			}
-		case p.breaksLead(t):
+		case p.breaksLead(t), t.is("times", "twice", "thrice", "until", "till"): // how often, or until when, is no lead-in
 			return 0
 		case p.groupAt(n):
 			if with {

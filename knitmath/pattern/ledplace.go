@@ -6,6 +6,7 @@ type ledPlace struct {
 	factor    int // how many such places a row has, 0 for none
 	rows, end int // the tokens that say the rows, and the one after them
 	used      bool
+	when      []shapings // on which rows, and how often, where that was said before the verb
 }
 
 // ledVerbs are the verbs that change a count where a place before them says.
@@ -185,7 +186,7 @@ func (p *parser) edgesAt(i int) bool {
 
 // ledTwice is so many stitches at each of the places before the verb.
 func (p *parser) ledTwice(n []int) []int {
-	if p.led.factor != 2 || p.led.used || p.led.rows != p.led.end {
+	if p.led.factor != 2 && p.led.when == nil || p.led.used || p.led.rows != p.led.end {
 		return n
 	}
 	p.led.used = true

@@ -99,7 +99,7 @@ func (p *parser) sentence() {
 		from := p.peek().span
 		*line = Line{}
 		p.opensDirections()
-		if p.label(line) {
+		if !p.whenLeads() && p.label(line) {
 			p.labelledLine(line, from)
 			return
 		}
@@ -226,6 +226,9 @@ func (p *parser) forLabel(line *Line, label *lineInfo, goesOn bool) {
 		if !goesOn {
 			p.rowsAsNumbered(label, func(size int) int { return repeatedRows(info, size) })
 		}
+	}
+	if info.kind == lineShape {
+		p.shapedInAll(info)
 	}
 	if info.kind != lineEven && info.kind != linePlain || info.pattern > 0 {
 		return

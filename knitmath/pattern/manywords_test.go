@@ -226,6 +226,9 @@ func TestChangesInManyWords(t *testing.T) {
 func fits(form, place, when, verb string) bool {
 	of := strings.HasSuffix(place, " of")
 	lone := !strings.Contains(verb, ",") && !strings.Contains(verb, "by ")
+	if strings.HasPrefix(form, "P W") && place[:3] != "at " && place[:3] != "on " {
+		return false
+	}
 	switch form {
 	case "V A P W.":
 		return true

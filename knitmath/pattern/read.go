@@ -146,6 +146,7 @@ type parser struct {
 	after         []Step         // that follow a repeat, whose last working ends otherwise
 	section       sectionKind
 	led           ledPlace        // a place before the verb at hand
+	changing      []int           // by how many stitches the change at hand is
 	lastPassed    int             // the finding of what was passed over last, from 1
 	passedEnd     int32           // where that ends
 	markNames     map[string]bool // letters by which the text tells its markers apart

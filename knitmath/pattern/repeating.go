@@ -264,7 +264,7 @@ func (p *parser) thisChange(info *lineInfo) bool {
 	}
 	n := len(p.piece.Lines) - 1
 	for n >= 0 && (p.piece.Lines[n].info.kind == linePassed || !changesCount(p.piece.Lines[n].Steps)) {
-		if p.piece.Lines[n].info.kind != linePassed && p.piece.Lines[n].info.kind != lineRow {
+		if k := p.piece.Lines[n].info.kind; k != linePassed && k != lineRow && k != lineEven && k != linePlain {
 			return false
 		}
 		p.looked++

@@ -13,6 +13,8 @@ func (p *parser) scheduleAhead() bool {
 	}
 	t, then := &p.tokens[i], &p.tokens[i+1]
 	switch {
+	case t.is("eor"):
+		return true
 	case t.is("every", "each"):
 		return p.everyRowAt(i + 1)
 	case t.is("["):
@@ -101,7 +103,8 @@ func (p *parser) stretchAfter(info *lineInfo) bool {
 	save := p.next
 	p.accept(",", ";")
 	p.accept("and")
-	then := p.accept("then")
+	then := p.accept("then") || p.acceptAll("followed", "by") || p.acceptAll("and", "then")
+	p.sameChange(info)
 	if info.hidden != nil && (p.acceptAny(bothEnds) || p.acceptAny(oneEnd)) {
 		p.accept("of")
 		p.accept("the")
@@ -189,7 +192,7 @@ func (p *parser) sentenceBroken(from int32) bool {
 
 // stretchOfRows reads one stretch of a schedule.
 func (p *parser) stretchOfRows(named bool) (shapings, bool) {
-	for p.accept("on", "in", "at", "of", "the", "work") {
+	for p.accept("on", "in", "at", "of", "the", "work", ",") {
 	}
 	if p.inTurnAt(p.next) {
 		return p.intervalsInTurn(named)
@@ -197,6 +200,8 @@ func (p *parser) stretchOfRows(named bool) (shapings, bool) {
 	s := shapings{named: named}
 	ok := false
 	switch {
+	case p.accept("eor"):
+		s.interval, ok = []int{2}, true
 	case p.accept("next", "this"):
 		ok = p.nextRows(&s)
 	case p.peek().is("each", "every") && p.ahead(1).is("of"):
@@ -210,6 +215,9 @@ func (p *parser) stretchOfRows(named bool) (shapings, bool) {
 	case p.accept("every", "each"):
 		p.accept("foll", "following")
 		ok = p.interval(&s)
+	case p.peek().is("alt", "alternate") && p.ahead(1).row():
+		p.next += 2
+		s.interval, ok = []int{2}, true
 	case p.accept("foll", "following", "alt", "alternate"):
 		ok = p.followingRows(&s)
 	default: // "5th and every foll 6th row"
@@ -356,5 +364,9 @@ func (p *parser) followingRows(s *shapings) bool {
 		return true
 	}
 	s.times = one
-	return p.interval(s)
+	ok := p.interval(s)
+	if p.tokens[p.next-1].is("rows", "rnds", "rounds") {
+		s.times = nil // "on following 8th rows": how many of them is said elsewhere
+	}
+	return ok
 }

@@ -124,7 +124,7 @@ func (p *parser) where(info *lineInfo, from span) (place, bool) {
 		case p.acceptAny(oneEnd):
 			w.said = true
 			p.ofEvery()
-		case w.said && p.remarkEnd(p.next) != 0: // "at beg (neck edge)"
+		case w.said && p.remarkEnd(p.next) != 0 && !p.inTurnAt(p.next): // "at beg (neck edge)"
 			p.next = p.remarkEnd(p.next)
 			p.ofEvery()
 		case p.accept("evenly", "spaced", "equally"):

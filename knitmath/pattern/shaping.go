@@ -49,6 +49,17 @@ func (p *parser) shapingSaid(line *Line) bool {
 	if s.where, ok = p.where(info, s.from); !ok || info.kind == lineUnread {
 		return info.kind == lineUnread
 	}
+	if p.led.when != nil {
+		if p.peek().row() {
+			return false // "every 4th row, work dec row"
+		}
+		if !s.where.said && p.led.factor != 0 {
+			s.where.factor = p.led.factor
+		}
+		info.hidden = shapedSteps(p, s.n, s.sign*s.where.factor)
+		p.ledToRows(info, s.from, false)
+		return true
+	}
 	if p.ledTo(info, &s) {
 		return true
 	}
@@ -62,12 +73,22 @@ func (p *parser) shapingSaid(line *Line) bool {
 // shapedWhen reads on which rows a change is made that has been read.
 func (p *parser) shapedWhen(info *lineInfo, s *saidShaping) bool {
 	switch {
+	case p.timesThenWhen(info, s.from, false):
+		p.placeSaidLate(s)
+		info.hidden = shapedSteps(p, s.n, s.sign*s.where.factor)
+		return true
 	case p.scheduleAhead():
 		info.hidden = shapedSteps(p, s.n, s.sign*s.where.factor)
 		if s.prefixed && s.said && !s.where.said && p.found.source[s.from.start]|0x20 == 'c' { // "cont to dec 6 sts"
 			info.saidChange = signedBy(s.n, s.sign)
 		}
-		return p.scheduled(info)
+		p.changing = s.n
+		p.scheduled(info)
+		if info.kind == lineShape {
+			p.placeSaidLate(s)
+			info.hidden = shapedSteps(p, s.n, s.sign*s.where.factor)
+		}
+		return true
 	case s.onlyWhere(info) && p.peek().is("until", "till"):
 		return p.rowsUnsaid(info, s.from)
 	case !p.shapesHere(info, s):
@@ -102,6 +123,11 @@ type saidShaping struct {
 // when the number cannot be read.
 func (p *parser) howMany(s *saidShaping) bool {
 	s.n = one
+	if p.peek().is("a") && p.ahead(1).is("st", "stitch") {
+		s.said = true
+		p.next += 2
+		return true
+	}
 	end, _ := p.sizedEnd(p.next)
 	if end == 0 || !p.tokens[end].stitches() && !p.placeAt(end) {
 		return true
