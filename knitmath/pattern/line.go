@@ -133,6 +133,8 @@ func (p *parser) clauseLine(line *Line, from span) bool {
 	more := false
 	switch {
 	case p.matching(line):
+	case p.moreEdges(line):
+		more = p.tail(line)
 	case p.needles(line):
 		more = p.tail(line)
 	case p.toldSetUp(line):

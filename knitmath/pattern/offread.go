@@ -108,6 +108,22 @@ func (p *parser) allOff(line *Line) bool {
 var offManner = wordings("loosely", "in patt", "in pattern", "in knit", "in purl", "in rib", "knitwise", "purlwise", "tog", "together",
 	"evenly", "firmly", "very", "using", "kwise", "pwise", "ribwise", "in ribbing", "too tightly", "fairly", "in k", "all rows")
 
+// moreEdgesAt reports whether "3 sts at beg of next 4 rows" comes next, after stitches that were bound off so: the verb is said
+// once.
+func (p *parser) moreEdgesAt() bool {
+	return p.numberAhead() && !p.trying && p.edgesAt(p.next)
+}
+
+// moreEdges reads it where another such direction came before.
+func (p *parser) moreEdges(line *Line) bool {
+	n := len(p.piece.Lines)
+	if !p.moreEdgesAt() || n == 0 || p.piece.Lines[n-1].info.kind != lineBeginning || line.Label != "" {
+		return false
+	}
+	line.info.kind, line.info.op = lineBeginning, p.piece.Lines[n-1].info.op
+	return p.edges(line)
+}
+
 // edges reads "4 sts at beg of next 2 rows" and, after a comma, more of the same.
 func (p *parser) edges(line *Line) bool {
 	info := &line.info
@@ -141,9 +157,10 @@ func (p *parser) edges(line *Line) bool {
 		p.accept(",", ";")
 		p.accept("and")
 		p.accept("then")
+		p.acceptAll("followed", "by")
 		p.accept("bo", "co")
-		if !p.acceptAll("bind", "off") {
-			p.acceptAll("cast", "off")
+		if p.accept("bind", "cast", "binding", "casting") && !p.accept("off") {
+			p.next--
 		}
 		end, _ := p.sizedEnd(p.next)
 		if end == 0 || p.next == save {

@@ -105,6 +105,9 @@ func (p *parser) tailJoined(info *lineInfo) tailKind {
 	if info.kind == lineEven && p.placedRib() {
 		return tailMore
 	}
+	if info.kind == lineBeginning && p.acceptAny(restOfRow) { // which is worked without its being said, too
+		return tailMore
+	}
 	p.acceptAny(shapingLeads)
 	if p.edgesKept(p.next) == 0 && p.nextClause() {
 		return tailNext
@@ -250,7 +253,7 @@ func (p *parser) nextClause() bool {
 	if t.kind == tokenWord && leadIns[t.text] && p.leadEnd(p.next) != 0 {
 		return true
 	}
-	return p.labelEnd(p.next) != 0 || p.bareRepeatAt(p.next) || p.directionAhead() ||
+	return p.labelEnd(p.next) != 0 || p.moreEdgesAt() || p.bareRepeatAt(p.next) || p.directionAhead() ||
 		p.startsItem(p.next) && !t.is("inc", "dec", "m", "rib") &&
 			!(t.is("(", "[") && p.remarkEnd(p.next) != 0)
 }

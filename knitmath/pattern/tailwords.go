@@ -34,6 +34,19 @@ var sameWay = wordings("in the same way", "in the same manner", "in same manner"
 	"as you did before", "in the same fashion", "in this fashion", "in similar manner", "just as before", "exactly as before",
 	"in the usual way", "in the usual manner")
 
+// restOfRow are words after stitches that are bound off at the beginning of rows: how those go on.
+var restOfRow = restsOfRow()
+
+func restsOfRow() [][]string {
+	var list [][]string
+	for _, verb := range []string{"work", "k", "knit", "p", "purl", "patt", "rib", "work in patt", "work in pattern", "work even", "continue",
+		"then work", "then knit"} {
+		list = append(list, wordings(verb+" to end", verb+" to end of row", verb+" to end of each row", verb+" to the end",
+			verb+" to the end of the row", verb+" to the end of row", verb+" across", verb+" to end of each", verb+" rem sts")...)
+	}
+	return list
+}
+
 // heldTail are words after a direction that are about its yarn, or forbid what changes the
 // count.
 var heldTail = wordings("over two needles held together", "over 2 needles held together", "over two needles", "over 2 needles",
