@@ -218,7 +218,8 @@ var (
 		"in first and last stitch", "in each of first and last st", "in each of the first and last stitches",
 		"on both sides", "at each end of needle", "at both ends of needle", "either end", "each end of needle")...)
 	oneEnd = wordings("at right-hand edge", "at left-hand edge", "at right hand edge", "at left hand edge",
-		"at neck edge", "at start", "at the start", "at beg", "at beginning", "at end", "at armhole edge", "at front edge", "at side edge", "neck edge",
+		"at start", "at the start",
+		"at neck edge", "at beg", "at beginning", "at end", "at armhole edge", "at front edge", "at side edge", "neck edge",
 		"at this edge", "at same edge", "at the neck edge", "at the beg", "at the beginning", "at the end", "at the same edge", "armhole edge",
 		"at shaped edge", "at inner edge", "at outer edge", "at left edge", "at right edge", "front edge", "in centre", "in center",
 		"in the centre", "in the center", "at centre", "at center", "in middle", "in the middle", "at front neck edge", "at raglan edge",
