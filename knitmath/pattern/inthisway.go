@@ -14,6 +14,9 @@ func (p *parser) inThisWay(line *Line) bool {
 	if way == 0 {
 		return false
 	}
+	if p.rowsInThisWay(way) {
+		return p.repeating(line)
+	}
 	until := way
 	for until < end && !p.tokens[until].is("until", "till", "til") && !p.toCountAt(until) {
 		until++
@@ -28,6 +31,11 @@ func (p *parser) inThisWay(line *Line) bool {
 		p.next = from
 		p.found.rewind(found)
 		return false
+	}
+	if n != nil && p.everyOtherIn(way, until) {
+		p.ask(ReasonUnread, p.tokens[way].to(p.tokens[until].span), "on which rows is this?")
+		info.kind = lineUnread
+		return true
 	}
 	info.kind, info.until, info.last, info.afresh, info.adapting = lineRepeat, n, 2, true, true
 	info.saidChange = p.changeSaid(from, until)
@@ -107,6 +115,29 @@ func (p *parser) wayNamed(i, end int) int {
 		}
 	}
 	return way
+}
+
+// rowsInThisWay turns to "working inc row every 8th row until 60 sts" after "continue in this way,": a row worked again, of which
+// it is said when.
+func (p *parser) rowsInThisWay(way int) bool {
+	if !p.tokens[way].is(",") || !p.tokens[way+1].is("working", "repeating", "work", "repeat", "rep") || !p.rowsWordedAt(way+2) {
+		return false
+	}
+	p.tokens[way+1].text = "rep"
+	p.next = way + 1
+	return true
+}
+
+// everyOtherIn reports whether "every 8th row" stands between two tokens, which says of more rows even between those that are
+// shaped than the last two rows have.
+func (p *parser) everyOtherIn(i, end int) bool {
+	for ; i < end; i++ {
+		t := &p.tokens[i]
+		if t.is("every", "each") && (p.ordinalEnd(i+1) != 0 && p.ordinalValue(i+1) > 2 || p.rowsEvery(i+1) && p.tokens[i+1].number > 2) {
+			return true
+		}
+	}
+	return false
 }
 
 // everyRowIn reports whether "every row" stands between two tokens.

@@ -204,3 +204,17 @@ func (p *parser) evenlyIn(i int) bool {
 	}
 	return true
 }
+
+// sidesApart passes over "working each side separately," before what is done to each of them.
+func (p *parser) sidesApart(line *Line) bool {
+	end := p.phraseEnd(p.next, apart)
+	if end == 0 || !p.tokens[end].is(",") || p.onlyRows {
+		return false
+	}
+	line.info.eachSide = true
+	p.passedTo(line, end+1)
+	return true
+}
+
+var apart = wordings("working each side separately", "work each side separately", "working on each side separately",
+	"working both sides separately", "working each shoulder separately", "working each side of neck separately")

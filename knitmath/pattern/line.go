@@ -129,6 +129,10 @@ func (p *parser) patternLead() {
 func (p *parser) clauseLine(line *Line, from span) bool {
 	p.depth, p.inside, p.stars = 0, 0, p.stars[:0]
 	first := p.next
+	if p.sidesApart(line) {
+		p.finish(line, from)
+		return true
+	}
 	p.leadIn(&line.info)
 	more := false
 	switch {
