@@ -82,6 +82,11 @@ func (p *parser) rowsWordedAt(i int) bool {
 		}
 		return p.tokens[i].row()
 	}
+	return p.rowNamedAt(i)
+}
+
+// rowNamedAt reports whether a row is called by a name at token i, "dec row", or by its change, "this decrease".
+func (p *parser) rowNamedAt(i int) bool {
 	for n := 0; n < 3 && p.tokens[i].kind == tokenWord && !p.tokens[i].row(); n++ {
 		changes := p.tokens[i].is("dec", "inc", "decrease", "increase", "dec.", "inc.")
 		if changes && i > 0 && p.tokens[i-1].is("this") {

@@ -7,6 +7,9 @@ import "example.com/knitmath/knitmath/draft"
 func (p *parser) howOften(info *lineInfo, from span) bool {
 	p.acceptAny(asItFaces)
 	named := info.lines != nil
+	if p.onWhichRows(info, from) {
+		return true
+	}
 	switch {
 	case info.forRows != nil && p.clauseEnds(): // "Next 3 rows: Rep Row 1"
 		info.afresh = true
@@ -14,13 +17,6 @@ func (p *parser) howOften(info *lineInfo, from span) bool {
 	case p.formingNext():
 		info.kind = linePassed
 		p.next += 2
-		return true
-	case p.led.when != nil && (named || p.oneRow(info)):
-		p.ledToRows(info, from, true)
-		return true
-	case (named || p.oneRow(info)) && p.scheduleAhead():
-		return p.scheduled(info)
-	case (named || p.oneRow(info)) && p.timesThenWhen(info, from, true):
 		return true
 	case named && p.rowsNamedAhead():
 		p.onRows(info)
@@ -30,12 +26,24 @@ func (p *parser) howOften(info *lineInfo, from span) bool {
 		return true
 	case p.forRowsAhead():
 		return p.repeatRows(info)
-	case p.peek().is("for") && p.timesInAll(): // "for a total of 4 times"
-		return p.repeatTimes(info)
-	case p.peek().is("until", "to", "till", "til", "for"):
+	case p.peek().is("until", "to", "till", "til", "for") && !(p.peek().is("for") && p.timesInAll()): // "for a total of 4 times"
 		return p.repeatUntil(info)
 	}
 	return p.repeatTimes(info)
+}
+
+// onWhichRows reads on which rows a single row is worked again, where that is said: before the verb, here, or after how often.
+func (p *parser) onWhichRows(info *lineInfo, from span) bool {
+	switch {
+	case p.formingNext(), info.lines == nil && !p.oneRow(info), info.forRows != nil && p.clauseEnds():
+		return false
+	case p.led.when != nil:
+		p.ledToRows(info, from, true)
+		return true
+	case p.scheduleAhead():
+		return p.scheduled(info)
+	}
+	return p.timesThenWhen(info, from, true)
 }
 
 // repeatTimes reads how many times rows are repeated that are named, or asks.

@@ -18,7 +18,7 @@ var leadIns = map[string]bool{"with": true, "using": true, "leaving": true, "beg
 func (p *parser) leadIn(info *lineInfo) {
 	p.led = ledPlace{}
 	for {
-		if p.leadWhen() || p.led.factor == 0 && p.leadPlace(info) {
+		if p.leadWhen() || p.leadPlace(info) {
 			continue
 		}
 		t := p.peek()
@@ -27,9 +27,7 @@ func (p *parser) leadIn(info *lineInfo) {
 			t.is(",") && p.next > 0 && !p.lineStart():
 			p.next++
 			continue
-		case t.is("(") && p.remarkEnd(p.next) != 0 && p.sideOf(p.next+1) != 0:
-			info.side = p.sideOf(p.next + 1)
-			p.next = p.remarkEnd(p.next)
+		case p.sideRemark(info):
 			continue
 		}
 		if end := p.everyRowLed(p.next); end != 0 {
@@ -42,16 +40,30 @@ func (p *parser) leadIn(info *lineInfo) {
 			continue
 		}
 		end := p.leadEnd(p.next)
+		if end == 0 && p.auxiliary() {
+			continue
+		}
 		if end == 0 {
-			if p.auxiliary() {
-				continue
-			}
 			return
 		}
 		p.leadSide(p.next, end, info)
 		p.leadStitches(end, info)
 		p.next = end
 	}
+}
+
+// sideRemark passes over "(RS)" before what is worked, and notes the side.
+func (p *parser) sideRemark(info *lineInfo) bool {
+	end := 0
+	if p.peek().is("(") && p.sideOf(p.next+1) != 0 {
+		end = p.remarkEnd(p.next)
+	}
+	if end == 0 {
+		return false
+	}
+	info.side = p.sideOf(p.next + 1)
+	p.next = end
+	return true
 }
 
 // leadStitches notes "on these 11 sts only," in a lead-in: the others are left out.

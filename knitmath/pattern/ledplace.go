@@ -17,7 +17,7 @@ var ledVerbs = wordSet(`dec decrease decreasing inc increase increasing bo bind 
 // before any other verb is a lead-in like others.
 func (p *parser) leadPlace(info *lineInfo) bool {
 	i := p.next
-	if !p.tokens[i].is("at", "on") || p.onlyRows {
+	if !p.tokens[i].is("at", "on") || p.onlyRows || p.led.factor != 0 {
 		return false
 	}
 	led := ledPlace{factor: 2, rows: p.phraseEnd(i, bothEnds)}

@@ -53,7 +53,7 @@ func (p *parser) stretchesLed() []shapings {
 func (p *parser) leadsTo(led *ledPlace) bool {
 	last := &led.when[len(led.when)-1]
 	known := last.times != nil || last.until != nil
-	if last.next && known && single(last.interval, 1) && single(last.times, 1) && last.more == nil || len(led.when) > 1 && !known {
+	if known && last.onNextRow() || len(led.when) > 1 && !known {
 		return false
 	}
 	p.auxiliary()
@@ -69,6 +69,11 @@ func (p *parser) leadsTo(led *ledPlace) bool {
 		return known || led.factor == 0 && p.anyOf(i, p.sentenceEnd(i), "times", "twice", "until", "till", "more")
 	}
 	return false
+}
+
+// onNextRow reports whether a stretch is the next row alone.
+func (s *shapings) onNextRow() bool {
+	return s.next && single(s.interval, 1) && single(s.times, 1) && s.more == nil
 }
 
 // ledToRows takes the rows that were said before the verb for what is done, and reads how often where that comes after it.
@@ -182,7 +187,7 @@ func (p *parser) whenLeads() bool {
 
 // shapedInAll makes a change of a row that of all the rows that the label says, "Next 7 rows: dec 1 st at each end".
 func (p *parser) shapedInAll(info *lineInfo) {
-	if info.forRows == nil || info.hidden == nil || len(info.parts) != 1 {
+	if info.kind != lineShape || info.forRows == nil || info.hidden == nil || len(info.parts) != 1 {
 		return
 	}
 	switch s := &info.parts[0]; {

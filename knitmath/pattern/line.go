@@ -233,9 +233,7 @@ func (p *parser) forLabel(line *Line, label *lineInfo, goesOn bool) {
 			p.rowsAsNumbered(label, func(size int) int { return repeatedRows(info, size) })
 		}
 	}
-	if info.kind == lineShape {
-		p.shapedInAll(info)
-	}
+	p.shapedInAll(info)
 	if info.kind != lineEven && info.kind != linePlain || info.pattern > 0 {
 		return
 	}

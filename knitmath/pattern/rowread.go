@@ -14,18 +14,26 @@ func (p *parser) rowNumbers(info *lineInfo) bool {
 			p.namedTwice(info.ranges, r, at.to(p.last()))
 		}
 		info.ranges = append(info.ranges, r)
-		switch {
-		case p.peek().is(",") && p.ahead(2).is("times", "time", "more"): // "Rows 1-4, 3 times more"
-			return true
-		case p.peek().is(",", "and", "&", "+") && p.ahead(1).kind == tokenNumber && p.ordinalEnd(p.next+1) == 0:
-			p.next++
-		case p.peek().is(",") && p.ahead(1).is("and", "&") && p.ahead(2).kind == tokenNumber:
-			p.next += 2
-		case !p.inRow && p.peek().is("and", "&") && p.ahead(1).row() && p.ahead(2).kind == tokenNumber: // "Row 1 and Row 2"
-			p.next += 2
-		default:
+		if !p.nextRowNumber() {
 			return true
 		}
+	}
+	return true
+}
+
+// nextRowNumber passes over what stands between two numbers of rows, and reports whether there is another.
+func (p *parser) nextRowNumber() bool {
+	switch {
+	case p.peek().is(",") && p.ahead(2).is("times", "time", "more"): // "Rows 1-4, 3 times more"
+		return false
+	case p.peek().is(",", "and", "&", "+") && p.ahead(1).kind == tokenNumber && p.ordinalEnd(p.next+1) == 0:
+		p.next++
+	case p.peek().is(",") && p.ahead(1).is("and", "&") && p.ahead(2).kind == tokenNumber:
+		p.next += 2
+	case !p.inRow && p.peek().is("and", "&") && p.ahead(1).row() && p.ahead(2).kind == tokenNumber: // "Row 1 and Row 2"
+		p.next += 2
+	default:
+		return false
 	}
 	return true
 }

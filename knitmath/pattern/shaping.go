@@ -50,15 +50,7 @@ func (p *parser) shapingSaid(line *Line) bool {
 		return info.kind == lineUnread
 	}
 	if p.led.when != nil {
-		if p.peek().row() {
-			return false // "every 4th row, work dec row"
-		}
-		if !s.where.said && p.led.factor != 0 {
-			s.where.factor = p.led.factor
-		}
-		info.hidden = shapedSteps(p, s.n, s.sign*s.where.factor)
-		p.ledToRows(info, s.from, false)
-		return true
+		return p.shapedLed(info, &s)
 	}
 	if p.ledTo(info, &s) {
 		return true
@@ -68,6 +60,19 @@ func (p *parser) shapingSaid(line *Line) bool {
 		return false
 	}
 	return p.shapedWhen(info, &s)
+}
+
+// shapedLed makes a change on the rows that were said before its verb; "every 4th row, work dec row" is none of its own.
+func (p *parser) shapedLed(info *lineInfo, s *saidShaping) bool {
+	if p.peek().row() {
+		return false
+	}
+	if !s.where.said && p.led.factor != 0 {
+		s.where.factor = p.led.factor
+	}
+	info.hidden = shapedSteps(p, s.n, s.sign*s.where.factor)
+	p.ledToRows(info, s.from, false)
+	return true
 }
 
 // shapedWhen reads on which rows a change is made that has been read.
