@@ -15,7 +15,7 @@ var garmentsStand = []struct {
 	right, alarms, silent int
 }{
 	{"first.json", 32, 1, 0},
-	{"second.json", 0, 40, 40},
+	{"second.json", 32, 1, 0},
 }
 
 // TestGarments asks every piece of every cycle.

@@ -145,7 +145,15 @@ func (p *parser) castingNamed(n int) bool {
 func (p *parser) leadsIn(i int) bool {
 	t := &p.tokens[i]
 	return t.kind == tokenWord && leadIns[t.text] && !t.is("cont", "next", "now", "then", "and", "also", "again") &&
-		!(t.is("for") && p.rowsAfter(i+1)) && (!t.is("to") || p.tokens[i+1].is("close", "have", "finish"))
+		!(t.is("for", "over") && p.nextRowsAt(i+1)) && (!t.is("to") || p.tokens[i+1].is("close", "have", "finish"))
+}
+
+// nextRowsAt reports whether "the next 6 rows" stands at token i.
+func (p *parser) nextRowsAt(i int) bool {
+	for p.tokens[i].is("the", "next", "following", "foll") {
+		i++
+	}
+	return p.rowsAfter(i)
 }
 
 // worksWith are verbs that may be nouns after "with": "with work facing".

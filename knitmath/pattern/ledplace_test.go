@@ -33,7 +33,7 @@ var atPlaces = []struct {
 	{"At each end of next row, work k2tog.", 40, 38, 1, ""},
 	{"At each end of next row, k2tog, k to end.", 40, -1, -1, "both ends"},
 	{"At each end of front and back, dec 1 st.", 40, -1, -1, "how many times"},
-	{"At beg of next row and at end of foll row, dec 1 st.", 40, -1, -1, "how many times"},
+	{"At beg of next row and at end of foll row, dec 1 st.", 40, 38, 2, ""},
 	{"CO 5 sts at each end of next row.", 40, 50, 1, ""},
 	{"Cast on 5 sts at each end.", 40, 50, 0, ""},
 	{"Cast on 5 sts at both ends of next row.", 40, 50, 1, ""},

@@ -14,6 +14,7 @@ func (p *parser) leadWhen() bool {
 	case p.acceptAny(oneEnd):
 		led.factor = 1
 	}
+	p.changing, p.changingAt = nil, led.factor
 	if p.scheduleAhead() {
 		led.when = p.stretchesLed()
 	}
@@ -149,7 +150,7 @@ func (p *parser) sameChange(info *lineInfo) {
 			return
 		}
 	}
-	if !p.acceptAny(bothEnds) && !p.acceptAny(oneEnd) {
+	if !p.samePlace() {
 		p.next = save
 		return
 	}
@@ -159,6 +160,17 @@ func (p *parser) sameChange(info *lineInfo) {
 	if !p.scheduleAhead() {
 		p.next = save
 	}
+}
+
+// samePlace passes over a place that a row has as often as the one of the change at hand.
+func (p *parser) samePlace() bool {
+	switch p.changingAt {
+	case 1:
+		return p.acceptAny(oneEnd)
+	case 2:
+		return p.acceptAny(bothEnds)
+	}
+	return false
 }
 
 // sameNumbers reports whether two lists say the same for each size.

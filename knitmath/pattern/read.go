@@ -147,6 +147,7 @@ type parser struct {
 	section       sectionKind
 	led           ledPlace        // a place before the verb at hand
 	changing      []int           // by how many stitches the change at hand is
+	changingAt    int             // at how many places of a row
 	lastPassed    int             // the finding of what was passed over last, from 1
 	passedEnd     int32           // where that ends
 	markNames     map[string]bool // letters by which the text tells its markers apart

@@ -105,7 +105,7 @@ func (p *parser) stretchAfter(info *lineInfo) bool {
 	p.accept("and")
 	then := p.accept("then") || p.acceptAll("followed", "by") || p.acceptAll("and", "then")
 	p.sameChange(info)
-	if info.hidden != nil && (p.acceptAny(bothEnds) || p.acceptAny(oneEnd)) {
+	if info.hidden != nil && p.samePlace() {
 		p.accept("of")
 		p.accept("the")
 	}

@@ -87,7 +87,7 @@ func (p *parser) shapedWhen(info *lineInfo, s *saidShaping) bool {
 		if s.prefixed && s.said && !s.where.said && p.found.source[s.from.start]|0x20 == 'c' { // "cont to dec 6 sts"
 			info.saidChange = signedBy(s.n, s.sign)
 		}
-		p.changing = s.n
+		p.changing, p.changingAt = s.n, s.where.factor
 		p.scheduled(info)
 		if info.kind == lineShape {
 			p.placeSaidLate(s)
