@@ -361,7 +361,7 @@ func TestEvenInManyWords(t *testing.T) {
 			}
 		}
 	}
-	askWorded(t, texts, 72, 0)
+	askWorded(t, texts, 68, 0)
 }
 
 // TestAsidesChangeNothing: words that change no count, before, within and after directions and rows that do.
@@ -428,5 +428,5 @@ func TestAsidesChangeNothing(t *testing.T) {
 			}
 		}
 	}
-	askWorded(t, texts, 66, 1)
+	askWorded(t, texts, 60, 1)
 }
