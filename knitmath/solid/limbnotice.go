@@ -6,9 +6,6 @@ import (
 	"example.com/knitmath/knitmath/report"
 )
 
-// LimbUnround: the ring of a limb is far from a circle, as it may be with few stitches. Field is that of its stitches.
-const LimbUnround report.Reason = "LIMB_UNROUND"
-
 // moreOrFewer is how many stitches more or fewer a limb is tried with where its ring is not round. Own choice.
 const moreOrFewer = 2
 

@@ -88,8 +88,8 @@ func (r *ring) apart(round int, turn float64) (least, most int) {
 func (r *ring) pair(round, apart int) pair {
 	count := r.b.counts[round]
 	whole := 2 * math.Pi / float64(count)
-	middle := r.turn / whole             // of the ring, in stitches from the beginning of the round
-	twice := int(math.Floor(2 * middle)) // of the pair, in half stitches
+	middle := r.turn / whole                       // of the ring, in stitches from the beginning of the round
+	twice := measure.CeilQuotient(2*middle, 1) - 1 // of the pair, in half stitches
 	if (twice+apart)%2 == 0 {
 		twice++
 	}

@@ -32,7 +32,7 @@ func (r *ring) fits(places []RingPlace) bool {
 // cell is the stitch that lies at a place of the surface.
 func (b *revolved) cell(s spot) RingPlace {
 	round := min(int(s.along/b.high), len(b.counts)-1)
-	return b.stitchAt(round, int(math.Floor(s.turn/2/math.Pi*float64(b.counts[round]))))
+	return b.stitchAt(round, int(s.turn/2/math.Pi*float64(b.counts[round])))
 }
 
 // stitchAt is a stitch of a round, both counted from 0, the stitch forwards or back from the beginning of the round.

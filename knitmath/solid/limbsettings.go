@@ -1,6 +1,10 @@
 package solid
 
-import "math"
+import (
+	"math"
+
+	"example.com/knitmath/knitmath/measure"
+)
 
 // A setting is where a ring may have its middle, and how wide it may be: stitches are whole, so that it can be rounder so.
 type setting struct {
@@ -42,7 +46,7 @@ func (r *ring) settings(try func(setting) bool) {
 
 // toHalf is the multiple of a half that is nearest to a number, or the one beyond the number from there.
 func toHalf(v float64, beyond int) float64 {
-	nearest := math.Round(2*v) / 2
+	nearest := float64(measure.RoundHalfUp(2*v)) / 2
 	if beyond > 0 {
 		nearest += math.Copysign(0.5, v-nearest)
 	}

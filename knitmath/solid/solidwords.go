@@ -17,6 +17,8 @@ const (
 	SurfaceUnmet report.Reason = "SURFACE_UNMET"
 	// SmallPart: the piece fits the cylinder for small parts. Field is that of its size.
 	SmallPart report.Reason = "SMALL_PART"
+	// LimbUnround: the ring of a limb is far from a circle, as it may be with few stitches. Field is that of its stitches.
+	LimbUnround report.Reason = "LIMB_UNROUND"
 )
 
 var formNames = [...]string{"solid", "ball", "egg", "cone", "cylinder", "drop", "solid of this profile"}
