@@ -24,26 +24,32 @@ type move struct {
 	step  int
 	ask   func(in *Input, was settled, by int)
 	words func(s settled, was settled) string
+	bound func(was settled, by int) bool // whether a rule of the caller's lets it be moved so far; nil if none does not
 }
 
 // moves are what may be moved.
 func (s settled) moves() []move {
 	list := []move{
-		{s.sleeveField, sleeveStep, askSleeve, settled.sleeveMoved},
-		{s.depthField, rowStep, askDepth, settled.depthMoved},
+		{s.sleeveField, sleeveStep, askSleeve, settled.sleeveMoved, settled.sleeveAllowed},
+		{s.depthField, rowStep, askDepth, settled.depthMoved, nil},
 	}
 	if s.in.CapTopStitches != nil || s.in.CapTopCm != nil {
 		field := "cap_top_stitches"
 		if s.in.CapTopCm != nil {
 			field = "cap_top_cm"
 		}
-		list = append(list, move{field, sleeveStep, askTop, settled.topMoved})
+		list = append(list, move{field, sleeveStep, askTop, settled.topMoved, settled.topAllowed})
 	}
 	if s.capRows > 0 && s.rule <= CapHeightRuleFree {
-		list = append(list, move{s.heightField, rowStep, askHeight, settled.capMoved})
+		list = append(list, move{s.heightField, rowStep, askHeight, settled.capMoved, nil})
 	}
 	return list
 }
+
+// sleeveAllowed and topAllowed report whether a count so many more is one that the rule allows, by which
+// the count was found.
+func (s settled) sleeveAllowed(by int) bool { return s.rules.sleeve.Allows(s.sleeve + by) }
+func (s settled) topAllowed(by int) bool    { return s.rules.top.Allows(s.top + by) }
 
 func askSleeve(in *Input, was settled, by int) {
 	in.UpperArmCm, in.SleeveEaseCm, in.SleeveRule, in.SleeveStitches = nil, nil, nil, new(was.sleeve+by)
@@ -82,7 +88,7 @@ func (s settled) refuseRule(c *fault.Checks) {
 		strconv.Itoa(MaxDepth) + " are planned"
 	fields := []string{s.heightField, s.depthField}
 	var ways []string
-	if moved, ok := s.moved(move{s.depthField, rowStep, askDepth, settled.depthMoved}); ok {
+	if moved, ok := s.moved(move{s.depthField, rowStep, askDepth, settled.depthMoved, nil}); ok {
 		ways = append(ways, moved.depthMoved(s))
 	}
 	c.Infeasible(detail+would(append(ways, s.unruled()...)), fields...)
@@ -99,7 +105,7 @@ func (s settled) unruled() []string {
 		}
 		return []string{"a cap not by the rule"}
 	}
-	if moved, ok := s.moved(move{s.depthField, rowStep, askDepth, settled.depthMoved}); ok {
+	if moved, ok := s.moved(move{s.depthField, rowStep, askDepth, settled.depthMoved, nil}); ok {
 		return []string{moved.depthMoved(s) + " and a cap not by the rule"}
 	}
 	return nil
@@ -138,6 +144,9 @@ func (s settled) moved(m move) (settled, bool) {
 	longer := new(*s.longer)
 	for n := m.step; n <= mostMoved*m.step && solved < mostSolved; n += m.step {
 		for _, way := range []int{-n, n} {
+			if m.bound != nil && !m.bound(s, way) {
+				continue
+			}
 			in := s.in
 			m.ask(&in, s, way)
 			var c fault.Checks
