@@ -19,7 +19,7 @@ var front = set(`materials material yarn yarns needle needles notions supplies e
 	buttons button extras terms terminology notation disclaimer support website contact email fibre fiber colours colors colourways
 	colorways palette shown sample samples model pictured modelled blocking fit ease chest bust actual tools accessories background
 	inspiration story special hint hints stitches-used contents skills difficulty-level yardage amount quantity wool yarn-weight
-	special-abbreviations translation version published`)
+	special-abbreviations translation version published shoe shoes garment circumference`)
 
 // Headings of parts that are knit. Common practice.
 var parts = set(`body back front fronts sleeve sleeves cuff cuffs leg legs heel foot toe toes yoke hem brim crown ribbing rib neck neckband

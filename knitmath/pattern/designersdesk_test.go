@@ -15,6 +15,9 @@ func TestFromADesignersDesk(t *testing.T) {
 	const shrinking = "CO 40 sts.\nRow 1: K1, k2tog, k to end. 39 sts\nRow 2: Purl.\n"
 	const heel = "CO 40 sts and join in the round.\nKnit 3 rnds.\n"
 	const on = "\nRow 1: Sl1, k to end."
+	const round = "CO 48 sts and join in the round.\n"
+	const shawl = "CO 7 sts.\nSet-up row (RS): K2, yo, k3, yo, k2. 9 sts\n"
+	const wider = "Row 1 (RS): K2, yo, k to last 2 sts, yo, k2. (11 sts)\nRow 3: K2, yo, k to last 2 sts, yo, k2. (13 sts)"
 	for _, c := range []struct {
 		text   string
 		end    int
@@ -50,6 +53,18 @@ func TestFromADesignersDesk(t *testing.T) {
 		{heel + "Work the heel over half the sts, that is 20 sts, leaving the other 20 sts on hold for the instep." + on, 20, ""},
 		{heel + "The heel is worked over the sts of needles 1 and 2 (20 sts). Leave the other 21 sts on hold for the instep." + on,
 			-1, "STITCHES_MISSING"},
+		{round + "Knit 12 sts, turn. You will now work on 24 sts only.\nRow 1: Sl 1, p23.", 24, ""},
+		{round + "Next rnd: Knit 12 sts, turn. The heel is worked on the next 24 sts.\nRow 1: Sl 1, p23.", 24, ""},
+		{round + "You will now be working back and forth on the next 24 sts only.\nRow 1: Sl 1, p22.", -1, "STITCHES_UNWORKED"},
+		{"Shoe sizes: child (women's, men's)\n" + round + "Knit 1 rnd.", 48, ""},
+		// A row that is worked now, and stands for others from then on.
+		{shawl + "Next row and all WS rows: K2, p to last 2 sts, k2.\n" + wider, 13, ""},
+		{shawl + "Next and every alternate row: Purl.\n" + wider, 13, ""},
+		{shawl + "Next row and all following WS rows: Purl.\nNext RS row: K2, yo, k to last 2 sts, yo, k2. (11 sts)\nRep last 2 rows until there are 21 sts.",
+			21, ""},
+		{round + "Rnd 1: [k10, k2tog] 4 times. 44 sts.\nNext rnd and every alt rnd: Knit.\nRnd 3: [k9, k2tog] 4 times. 40 sts.\n" +
+			"Rnd 5: [k8, k2tog] 4 times. 36 sts.", 36, ""},
+		{round + "Rnd 1: [k10, k2tog] 4 times. 44 sts.\nNext rnd and every alt rnd: Knit.\nRnd 4: [k9, k2tog] 4 times. 40 sts.", -1, "ROW_NUMBER"},
 		// Borders that go along.
 		{"CO 45 sts.\nContinue in stockinette with garter borders until body measures 15 cm from underarm, ending with a WS row.", 45, ""},
 		{"CO 45 sts.\nWork even in pattern with seed st borders as established for 20 cm.", 45, ""},

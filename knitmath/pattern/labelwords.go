@@ -219,6 +219,10 @@ func (p *parser) wordLabel(i int, info *lineInfo) int {
 		p.noteSide(p.sideOf(i), info)
 		return i + 1
 	}
+	next := first.is("next")
+	if next && p.tokens[i+1].is("and", "&") && p.tokens[i+2].is(everyWords...) { // "Next and every alternate row"
+		i += 2
+	}
 	from := i
 	i, spanAt := p.labelRow(i)
 	if i < 0 {
@@ -233,6 +237,7 @@ func (p *parser) wordLabel(i int, info *lineInfo) int {
 		return end
 	}
 	p.noteWordLabel(from, i, spanAt, info)
+	info.nowToo = next && info.every != everyNone
 	return end
 }
 

@@ -201,7 +201,12 @@ func (r *runner) unnumbered(i int) {
 	info := &l.info
 	if info.every != everyNone {
 		r.rule, r.ruleOf = i, info.every
-		return
+		if !info.nowToo {
+			return
+		}
+		if info.every == everyOther && r.lastRow > 0 { // "next and every alternate round" after round 1: the even ones
+			r.ruleOf = [...]every{everyOdd, everyEven}[r.lastRow%2]
+		}
 	}
 	r.lastRow = 0
 	if l.Label == "" && info.kind == lineUnread && l.ClaimedStitches == nil && l.Steps == nil && r.rows == 0 && !r.known {

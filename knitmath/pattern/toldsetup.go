@@ -26,11 +26,26 @@ func (p *parser) toldSetUp(line *Line) bool {
 	return true
 }
 
+// setUpTold reports whether such a sentence comes next.
+func (p *parser) setUpTold() bool {
+	if p.trying || p.workedAt(p.next) < 0 {
+		return false
+	}
+	p.trying = true
+	save, found := p.next, p.found.mark()
+	p.trial = Line{}
+	told := p.toldSetUp(&p.trial)
+	p.looked += p.next - save
+	p.next, p.trying = save, false
+	p.found.rewind(found)
+	return told
+}
+
 // workedAt is the index of "worked" in "The heel is worked", "Worked" at token i; below 0 if that is
 // not what stands there, or it is a repeat that is worked.
 func (p *parser) workedAt(i int) int {
 	from := i
-	for p.tokens[i].is("you", "will", "now", "we", "are", "from", "here") {
+	for p.tokens[i].is("you", "will", "now", "we", "are", "from", "here", "be") {
 		i++
 	}
 	if i > from && p.tokens[i].is("work", "working") {

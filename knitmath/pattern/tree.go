@@ -124,6 +124,7 @@ type lineInfo struct {
 	changeAt span       // of a change that is claimed, within claimAt
 	ranges   []rowRange // rows named by the label or repeated
 	every    every
+	nowToo   bool // "next row and all WS rows": it is worked, and stands for others from then on
 	side     stitch.Side
 	counts   []int       // a number of rows, times or stitches
 	last     int         // "rep last 2 rows"
