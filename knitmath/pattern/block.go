@@ -74,7 +74,7 @@ func (r *runner) noteLast(line int) {
 func (r *runner) wantsOneMore(next int, number int32) bool {
 	for i := next; i < len(r.piece.Lines) && i < next+3; i++ {
 		info := &r.piece.Lines[i].info
-		if info.kind == linePassed || info.every != everyNone && info.ranges == nil && !info.nowToo {
+		if info.kind == linePassed || info.onlyRules() {
 			continue
 		}
 		for _, q := range info.ranges {
@@ -199,8 +199,12 @@ func (l *Line) numbered() bool {
 
 // rules reports whether a line without a number stands for other rows.
 func (l *Line) rules() bool {
-	return l.info.kind == lineRow && l.info.every != everyNone && l.info.ranges == nil && !l.info.nowToo
+	return l.info.kind == lineRow && l.info.onlyRules()
 }
+
+// onlyRules reports whether a label without a number says for which rows it stands, and is worked at
+// no place of its own.
+func (i *lineInfo) onlyRules() bool { return i.every != everyNone && i.ranges == nil && !i.nowToo }
 
 // lineOf finds the line of a row number among those from a line on, or the one
 // that a rule says; -1 if there is none.
@@ -257,7 +261,7 @@ func (r *runner) ruleAfter(i int) {
 		return
 	}
 	info := &r.piece.Lines[i].info
-	if info.kind == lineRow && info.every != everyNone && info.ranges == nil && !info.nowToo && !info.defined && info.isFor(r.size) {
+	if info.kind == lineRow && info.onlyRules() && !info.defined && info.isFor(r.size) {
 		r.rule, r.ruleOf = i, info.every
 	}
 }

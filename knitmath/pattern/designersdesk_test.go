@@ -60,11 +60,12 @@ func TestFromADesignersDesk(t *testing.T) {
 		// A row that is worked now, and stands for others from then on.
 		{shawl + "Next row and all WS rows: K2, p to last 2 sts, k2.\n" + wider, 13, ""},
 		{shawl + "Next and every alternate row: Purl.\n" + wider, 13, ""},
-		{shawl + "Next row and all following WS rows: Purl.\nNext RS row: K2, yo, k to last 2 sts, yo, k2. (11 sts)\nRep last 2 rows until there are 21 sts.",
-			21, ""},
+		{shawl + "Next row and all following WS rows: Purl.\nNext RS row: K2, yo, k to last 2 sts, yo, k2. (11 sts)\n" +
+			"Rep last 2 rows until there are 21 sts.", 21, ""},
 		{round + "Rnd 1: [k10, k2tog] 4 times. 44 sts.\nNext rnd and every alt rnd: Knit.\nRnd 3: [k9, k2tog] 4 times. 40 sts.\n" +
 			"Rnd 5: [k8, k2tog] 4 times. 36 sts.", 36, ""},
-		{round + "Rnd 1: [k10, k2tog] 4 times. 44 sts.\nNext rnd and every alt rnd: Knit.\nRnd 4: [k9, k2tog] 4 times. 40 sts.", -1, "ROW_NUMBER"},
+		{round + "Rnd 1: [k10, k2tog] 4 times. 44 sts.\nNext rnd and every alt rnd: Knit.\nRnd 4: [k9, k2tog] 4 times. 40 sts.",
+			-1, "ROW_NUMBER"},
 		// Borders that go along.
 		{"CO 45 sts.\nContinue in stockinette with garter borders until body measures 15 cm from underarm, ending with a WS row.", 45, ""},
 		{"CO 45 sts.\nWork even in pattern with seed st borders as established for 20 cm.", 45, ""},

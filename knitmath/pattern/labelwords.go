@@ -219,8 +219,13 @@ func (p *parser) wordLabel(i int, info *lineInfo) int {
 		p.noteSide(p.sideOf(i), info)
 		return i + 1
 	}
-	next := first.is("next")
-	if next && p.tokens[i+1].is("and", "&") && p.tokens[i+2].is(everyWords...) { // "Next and every alternate row"
+	return p.rowLabel(i, info)
+}
+
+// rowLabel is "next row", "set-up row (WS)", "next and every alternate row".
+func (p *parser) rowLabel(i int, info *lineInfo) int {
+	next := p.tokens[i].is("next")
+	if next && p.tokens[i+1].is("and", "&") && p.tokens[i+2].is(everyWords...) {
 		i += 2
 	}
 	from := i

@@ -9,8 +9,9 @@ func (p *parser) toldSetUp(line *Line) bool {
 	}
 	save, before := p.next, line.info
 	w := evenWork{verb: &p.tokens[verb], from: p.peek().span}
+	turned := p.next > 1 && p.tokens[p.next-1].is(".") && p.tokens[p.next-2].is("turn", "turned")
 	p.next = verb + 1
-	if p.accept("flat") {
+	if p.accept("flat") || turned {
 		line.info.turns, w.setUp = constructionFlat, true
 	}
 	for p.evenPart(&w, &line.info) {
