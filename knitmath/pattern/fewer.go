@@ -6,9 +6,13 @@ func (r *runner) fewerSaid(l *Line) (n int64, where span) {
 	from := l.info.at
 	tokens := scan(r.piece.source[from.start:max(from.start, from.end)])
 	for i := 0; i+3 < len(tokens); i++ {
-		if tokens[i].kind == tokenNumber && tokens[i+1].stitches() && tokens[i+2].is("fewer", "less", "more") &&
+		number, written := tokens[i].written()
+		if tokens[i].kind == tokenNumber {
+			number, written = int(tokens[i].number), true
+		}
+		if written && tokens[i+1].stitches() && tokens[i+2].is("fewer", "less", "more") &&
 			tokens[i+3].is("before", "between", "after") {
-			return int64(tokens[i].number), shifted(tokens[i].span, from)
+			return int64(number), shifted(tokens[i].span, from)
 		}
 	}
 	return 0, span{}
@@ -58,4 +62,33 @@ func (r *runner) compareFewer(l *Line, lines []int16) {
 			return
 		}
 	}
+}
+
+// fewerInTail reads "working 1 st fewer before each dec" after rows that are worked again: their plain stitches are other ones
+// each time, and their changes the same.
+func (p *parser) fewerInTail(info *lineInfo) bool {
+	if info.kind != lineRepeat || info.counts == nil || !p.peek().is("working", "having", "with", "knitting", "work") {
+		return false
+	}
+	i := p.next + 1
+	end, n := p.sizedEnd(i)
+	if end == 0 || n != 1 || !p.tokens[end].stitches() || !p.tokens[end+1].is("fewer", "less", "more") ||
+		!p.tokens[end+2].is("before", "between", "after") {
+		return false
+	}
+	i = end + 3
+	for p.tokens[i].is("each", "every", "the", "all") {
+		i++
+	}
+	if !p.tokens[i].is("dec", "decs", "decrease", "decreases", "inc", "incs", "increase", "increases", "k2tog", "ssk", "p2tog", "m1", "kfb") {
+		return false
+	}
+	if i++; p.tokens[i].is("each") && p.tokens[i+1].is("time") {
+		i += 2
+	}
+	if !p.clauseStopsAt(i) {
+		return false
+	}
+	p.next, info.adapting = i, true
+	return true
 }

@@ -361,7 +361,7 @@ func TestEvenInManyWords(t *testing.T) {
 			}
 		}
 	}
-	askWorded(t, texts, 68, 0)
+	askWorded(t, texts, 78, 0)
 }
 
 // TestAsidesChangeNothing: words that change no count, before, within and after directions and rows that do.

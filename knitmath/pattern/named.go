@@ -11,8 +11,8 @@ func (p *parser) rowCalled(info *lineInfo) bool {
 	if !p.tokens[i].row() || p.anyOf(p.next, i, "until", "till") {
 		return false
 	}
-	if _, number := p.peek().written(); number && p.tokens[i].is("row", "rnd", "round") {
-		return false // "knit one row"
+	if p.numberIn(i) {
+		return false // "knit one row", "work even for six rows"
 	}
 	lettered := p.letterAt(i + 1)
 	if len(words) == 0 && !lettered || len(words) > 0 && !p.mayName(words[0]) {
@@ -30,6 +30,16 @@ func (p *parser) rowCalled(info *lineInfo) bool {
 	p.ask(ReasonUnread, at, "no row above has this name")
 	info.kind = lineUnread
 	return true
+}
+
+// numberIn reports whether a number is written out before token i.
+func (p *parser) numberIn(i int) bool {
+	for n := p.next; n < i; n++ {
+		if _, number := p.tokens[n].written(); number {
+			return true
+		}
+	}
+	return false
 }
 
 // rowName is the words of a name before "row", in the shortest way each is written, and the index

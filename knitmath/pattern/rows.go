@@ -33,7 +33,7 @@ func (r *runner) repeat(i int) {
 	start := r.now
 	r.withoutEdges(l, func() {
 		if info.adapting { // the plain stitches between the changes are other ones each time
-			ok = r.adaptingRows(l, len(lines), passes)
+			ok = r.adaptingRows(l, lines, passes)
 		} else {
 			ok = r.passesEnding(l, lines, passes) && r.toSaidSide(info, lines)
 		}
@@ -72,8 +72,17 @@ func (r *runner) passesSaid(l *Line, lines []int16) (int, bool) {
 
 // adaptingRows works so many passes of rows whose plain stitches are other ones each time: they
 // come to the count that is said.
-func (r *runner) adaptingRows(l *Line, rows, passes int) bool {
-	info := &l.info
+func (r *runner) adaptingRows(l *Line, lines []int16, passes int) bool {
+	info, rows, end := &l.info, len(lines), int64(0)
+	counted := info.counts != nil && r.known
+	if counted {
+		r.compareFewer(l, lines)
+		change, ok := r.changedBy(lines)
+		if end = r.now.total() + change*int64(passes); !ok || end < 0 {
+			r.lost(l)
+			return false
+		}
+	}
 	if !r.plain(passes*rows+r.rowMore(info, passes*rows), info.at) {
 		return false
 	}
@@ -81,6 +90,9 @@ func (r *runner) adaptingRows(l *Line, rows, passes int) bool {
 		want, _ := r.claim(l)
 		if info.until != nil {
 			want = int64(at(info.until, r.size))
+		}
+		if counted {
+			want = end
 		}
 		r.begin(want)
 	}
