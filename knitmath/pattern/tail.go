@@ -125,7 +125,8 @@ func (p *parser) tailWords(line *Line) {
 		p.arrangedInTail(info):
 	case p.acceptAny(unjoined):
 		info.turns = constructionFlat
-	case p.fewerInTail(info), p.acceptAny(sameWay), p.acceptAny(heldTail), info.kind == lineCastOn && p.acceptEnd(p.methodEnd(p.next)), p.edgesInTail(),
+	case p.fewerInTail(info),
+		p.acceptAny(sameWay), p.acceptAny(heldTail), info.kind == lineCastOn && p.acceptEnd(p.methodEnd(p.next)), p.edgesInTail(),
 		p.acceptEnd(p.newIntoPattern()):
 	case t.is("keeping", "maintaining") && p.keptAsSet(), t.is("placing", "removing", "slipping") && p.markerNext():
 		p.toClause()
