@@ -31,7 +31,7 @@ func ExamplePlan() {
 	// BO 7 sts at beg of next 2 rows, 3 sts at beg of next 2 rows: 87 stitches.
 	// Dec 1 st each end of every RS row 4 times: 79 stitches.
 	// Work 47 rows even.
-	// Note: the shoulders begin here, and the neck where its depth wants it; 79 stitches are left for both (PlanNeckline).
+	// Note: the shoulders begin here, and the neck where its depth wants it; 79 stitches are left for both.
 	// Sleeve cap:
 	// Note: the first bind-off is in a right-side row, on 74 stitches.
 	// BO 7 sts at beg of next 2 rows, 2 sts at beg of next 6 rows: 48 stitches.

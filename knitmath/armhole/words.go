@@ -88,13 +88,13 @@ func (o Armhole) shouldersOf(p shaped) []string {
 	left := p.start - 2*p.lost
 	if o.Strap == nil {
 		return []string{"Note: the shoulders begin here, and the neck where its depth wants it; " + report.CountOf(left, "stitches") +
-			" are left for both (PlanNeckline)."}
+			" are left for both."}
 	}
 	n := o.Strap.ShoulderStitches
 	neck := strconv.Itoa(left - 2*n) // they are worked, or the yarn is not where the second bind-off begins
 	bindOff := "BO " + report.CountOf(n, "sts")
 	return []string{curve.AfterBindOff, bindOff + ", k" + neck + " and place these " + neck + " on hold for the neck, " + bindOff + ".",
-		"Note: a neck that is deeper in front begins lower (PlanNeckline, with strap_stitches " + strconv.Itoa(o.Strap.Stitches) + ")."}
+		"Note: a neck that is deeper in front begins lower."}
 }
 
 // directionsOf tells one piece that is shaped.

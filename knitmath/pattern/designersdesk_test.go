@@ -66,6 +66,8 @@ func TestFromADesignersDesk(t *testing.T) {
 			"Rnd 5: [k8, k2tog] 4 times. 36 sts.", 36, ""},
 		{round + "Rnd 1: [k10, k2tog] 4 times. 44 sts.\nNext rnd and every alt rnd: Knit.\nRnd 4: [k9, k2tog] 4 times. 40 sts.",
 			-1, "ROW_NUMBER"},
+		// Rows by their ordinals, in a row that has one.
+		{"CO 28 sts.\n1st row: Knit.\n2nd row: Purl.\n3rd to 6th rows: Rep 1st and 2nd rows twice.", 28, ""},
 		// Borders that go along.
 		{"CO 45 sts.\nContinue in stockinette with garter borders until body measures 15 cm from underarm, ending with a WS row.", 45, ""},
 		{"CO 45 sts.\nWork even in pattern with seed st borders as established for 20 cm.", 45, ""},

@@ -182,7 +182,7 @@ func (p *parser) rowCopied(target *lineInfo) bool {
 // that is not what stands here.
 func (p *parser) rowAlone() int32 {
 	end := p.ordinalEnd(p.next)
-	if end == 0 || !p.clauseStopsAt(end) {
+	if end == 0 || !p.clauseStopsAt(end) || p.tokens[end].is("and", "&", ",") && p.ordinalEnd(end+1) != 0 {
 		return 0
 	}
 	n := p.ordinalValue(p.next)

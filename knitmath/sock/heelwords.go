@@ -133,7 +133,7 @@ func (o Heel) pickUpDirections(d []string) []string {
 	how := "one in each of its " + report.CountOf(chain, "slipped stitches")
 	switch more := p - chain; {
 	case more < 0:
-		how = "them evenly over its " + report.CountOf(chain, "slipped stitches")
+		how = "all of them evenly over its " + report.CountOf(chain, "slipped stitches")
 	case more > mostCorner:
 		how += ", and " + strconv.Itoa(more) + " more, evenly along it"
 	case more > 0:
