@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
 )
 
 // CheckEdges turns each number of a question up and down until it is infeasible, goes back to the last that is not, and checks what
@@ -45,7 +46,7 @@ func edge[Q any](question Q, field string, way float64, ask func(Q) error) (beyo
 	}
 	far := at
 	for range 12 {
-		at, far = far, math.Round(far*way/apart)*apart
+		at, far = far, float64(measure.RoundHalfUp(far*way/apart))*apart
 		if refusal = try(far); refusal != nil {
 			break
 		}
@@ -54,7 +55,7 @@ func edge[Q any](question Q, field string, way float64, ask func(Q) error) (beyo
 		return question, nil
 	}
 	for math.Abs(far-at) > 1.5*apart {
-		middle := math.Round((at+far)/2/apart) * apart
+		middle := float64(measure.RoundHalfUp((at+far)/2/apart)) * apart
 		if try(middle) != nil {
 			far = middle
 		} else {

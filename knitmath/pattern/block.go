@@ -204,7 +204,9 @@ func (l *Line) rules() bool {
 
 // onlyRules reports whether a label without a number says for which rows it stands, and is worked at
 // no place of its own.
-func (i *lineInfo) onlyRules() bool { return i.every != everyNone && i.ranges == nil && !i.nowToo }
+func (info *lineInfo) onlyRules() bool {
+	return info.every != everyNone && info.ranges == nil && !info.nowToo
+}
 
 // lineOf finds the line of a row number among those from a line on, or the one
 // that a rule says; -1 if there is none.

@@ -150,13 +150,6 @@ func checkCrown(t *testing.T, in CrownInput, out Crown) {
 	}
 }
 
-func b2i(b bool) int {
-	if b {
-		return 1
-	}
-	return 0
-}
-
 // checkCrownOutline: the right edge has a quarter of the circumference at the brim and of
 // what is left at the top, and is as high as the hat.
 func checkCrownOutline(t *testing.T, out Crown) {
