@@ -82,9 +82,7 @@ func (w *rowWriter) beginAtShoulder(side int) {
 // and closes the gaps that it passes.
 func (w *rowWriter) endAtShoulder(side, n int) {
 	if e, ok := eventIn(w.outer[side], w.row); ok && !e.bindOff { // a bind-off lies where a row begins
-		w.plain(n - armholeEdge - 2)
-		w.add(decreaseAt(w.side, false), 1)
-		w.plain(armholeEdge)
+		w.decreaseBefore(n, armholeEdge)
 		w.live[side] -= e.stitches
 		return
 	}
@@ -125,6 +123,19 @@ func (w *rowWriter) close(side, n int) {
 	w.gaps[side] = nil
 }
 
+// decreaseBefore works n stitches, with a decrease that has margin stitches behind it. Straight after
+// a bind-off the first stitch is on the right needle already, and is no half of a decrease: there it
+// has one fewer behind it.
+func (w *rowWriter) decreaseBefore(n, margin int) {
+	before := n - margin - 2
+	if last := len(w.done) - 1; before == 0 && last >= 0 && w.done[last].Op == stitch.BindOff {
+		before, margin = 1, margin-1
+	}
+	w.plain(before)
+	w.add(decreaseAt(w.side, false), 1)
+	w.plain(margin)
+}
+
 // toNeck works so many stitches towards the neck, with what falls there.
 func (w *rowWriter) toNeck(side, n int) {
 	e, ok := w.at(side, w.row)
@@ -133,9 +144,7 @@ func (w *rowWriter) toNeck(side, n int) {
 		return
 	}
 	// Bind-offs lie where a row begins: this is a decrease.
-	w.plain(n - w.margin - 2)
-	w.add(decreaseAt(w.side, false), 1)
-	w.plain(w.margin)
+	w.decreaseBefore(n, w.margin)
 	w.live[side] -= e.stitches
 }
 
