@@ -104,7 +104,7 @@ func (p *piece) doubles() []change {
 func (p *piece) easiest(l schedule.Line, scale float64) []int {
 	nearest := l.Nearest()
 	most := mostTolerance
-	if p.in.ToleranceRows != nil || !p.edged() {
+	if p.in.ToleranceRows != nil || !p.edged() && !p.cornered() {
 		most = 1
 	}
 	for times := 1; times <= most; times++ {

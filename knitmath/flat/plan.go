@@ -187,7 +187,7 @@ func (p *piece) departures(changes []change) departed {
 	return d
 }
 
-// tipRows is by how many rows the tip of a piece in rows may come early or late: it is blocked out. Own choice.
+// tipRows is by how many rows the tip of a piece in rows may come early or late, or a fiftieth of them: it is blocked out. Own choice.
 const tipRows = 3
 
 // unseen is how many stitches more or fewer are not seen where a row has few: a step, or at a tip what some rows gain.
@@ -198,7 +198,7 @@ func (p *piece) unseen() float64 {
 	if p.round {
 		return float64(p.step)
 	}
-	return max(float64(p.step), tipRows*p.grows)
+	return max(float64(p.step), max(tipRows, defaultTolerancePart*float64(p.rows))*p.grows)
 }
 
 // size is how wide and high the piece lies.

@@ -109,7 +109,7 @@ func (p *piece) easiestWedges(least int) (best int, found bool) {
 func (p *piece) tolerance() float64 {
 	usual := max(defaultTolerance, defaultTolerancePart*float64(p.rows))
 	if p.edged() {
-		usual = max(defaultTolerance, 2/p.grows)
+		usual = max(usual, 2/p.grows)
 	}
 	return fault.Or(p.in.ToleranceRows, usual)
 }
