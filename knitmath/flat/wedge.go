@@ -109,14 +109,15 @@ func (p *piece) easiestWedges(least int) (best int, found bool) {
 func (p *piece) tolerance() float64 {
 	usual := max(defaultTolerance, defaultTolerancePart*float64(p.rows))
 	if p.edged() {
-		usual = max(usual, 2/p.grows)
+		usual = max(usual, min(2/p.grows, smallPart*float64(p.rows)))
 	}
 	return fault.Or(p.in.ToleranceRows, usual)
 }
 
 // A row more or less is not seen, and of a large piece a fiftieth of its rows; of a triangle, whose edges are straight lines,
-// a stitch at each. Own choice.
+// a stitch at each, but where that is more than a part of its rows. Own choice.
 const (
+	smallPart            = 0.05
 	defaultTolerance     = 1.0
 	defaultTolerancePart = 0.02
 )
