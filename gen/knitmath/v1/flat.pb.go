@@ -311,7 +311,8 @@ type PlanFlatShapeRequest struct {
 	StartStitches *int32 `protobuf:"varint,14,opt,name=start_stitches,json=startStitches,proto3,oneof" json:"start_stitches,omitempty"`
 	// How much further than it must a plan that is easier to remember may lie from
 	// the ideal, in rows, 0 to 10. Default 1, or 2 % of the rows if that is more; of triangles from a point or
-	// a side 1, or what is a stitch at each edge if that is more, and twice that where nothing nearer is easy. Not for strips and doubling.
+	// a side also what is a stitch at each edge, up to 5 % of the rows; of triangles and squares in rows twice that where
+	// nothing nearer is easy. Not for strips and doubling.
 	ToleranceRows *float64 `protobuf:"fixed64,15,opt,name=tolerance_rows,json=toleranceRows,proto3,oneof" json:"tolerance_rows,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,16,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
@@ -662,7 +663,7 @@ type PlanFlatShapeResponse struct {
 	//     flat in it, by more than 15 % and by more than a row gains, or a star in all, by more
 	//     than 15 %.
 	//   - RUFFLES, at arrangement, start_stitches, wedge_count or across_cm: a row, or a star in
-	//     all, has so many more, or a disc begins as a tube.
+	//     all, has so many more, or a disc or a ring begins as a tube.
 	//   - SLANTED_ENDS, at form: the ends of a strip lie aslant.
 	//   - HOLE_AT_THE_CENTRE, at hole_cm: wedges of short rows have more rows at the
 	//     inner edge than lie flat there.
