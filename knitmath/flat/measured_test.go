@@ -71,7 +71,8 @@ func TestShapesMeasureWhatWasAsked(t *testing.T) {
 						from = len(counts) - 1 - i
 					}
 					if limit := allowedOff(out, len(counts)); math.Abs(float64(n)-line(from)) > limit {
-						t.Fatalf("form %d, %v by %v: row %d has %d stitches, %v wanted, %v off allowed", in.Form, cm, *in.HeightCm, from, n, line(from), limit)
+						t.Fatalf("form %d, %v by %v: row %d has %d stitches, %v wanted, %v off allowed", in.Form, cm, *in.HeightCm,
+							from, n, line(from), limit)
 					}
 				}
 			}
