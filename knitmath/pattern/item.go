@@ -108,8 +108,7 @@ func (p *parser) tooDeep(at span) {
 func (p *parser) group() (Step, bool) {
 	from := p.peek().span
 	closer := closers[p.peek().text]
-	if p.sizes > 1 && p.sizesInBracket(p.next) == p.next+1 {
-		p.ask(ReasonUnread, from, "for some sizes only? say so before the row")
+	if p.groupOfSizes(from, closer) {
 		return Step{}, false
 	}
 	if p.next > 0 && p.peek().text == "(" {
@@ -287,4 +286,29 @@ func simple(s Step) Step {
 	}
 	in.Times, in.RemainingStitches, in.BeforeMarkerStitches, in.at = s.Times, s.RemainingStitches, s.BeforeMarkerStitches, s.at
 	return in
+}
+
+// groupOfSizes asks about brackets that are for some sizes only, or hold what is worked in the others.
+func (p *parser) groupOfSizes(from span, closer string) bool {
+	switch {
+	case p.sizes < 2:
+		return false
+	case p.sizesInBracket(p.next) == p.next+1:
+		p.ask(ReasonUnread, from, "for some sizes only? say so before the row")
+	case p.stepsBySizes(closer):
+		p.ask(ReasonUnread, from, "are these the stitches of the other sizes? write a row for each size")
+	default:
+		return false
+	}
+	return true
+}
+
+// stepsBySizes reports whether brackets hold what is worked in other sizes, "k6 [k2tog, k13: k2tog, k6]".
+func (p *parser) stepsBySizes(closer string) bool {
+	for i := p.next + 1; i < p.next+24 && !p.endsAt(i) && !p.tokens[i].is(closer); i++ {
+		if p.tokens[i].is(":") && p.startsItem(i+1) && p.tokens[i-1].kind != tokenNumber {
+			return true
+		}
+	}
+	return false
 }

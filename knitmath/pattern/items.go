@@ -85,7 +85,7 @@ func (p *parser) itemsEnd(inner string) bool {
 		return true
 	}
 	switch {
-	case t.kind == tokenEnd || t.is(")", "]", "}") || p.countNext():
+	case t.kind == tokenEnd || t.is(")", "]", "}") || p.countNext(), p.rowsSaidAt(inner):
 		return true
 	case p.starRepeatAt(p.next):
 		return t.is("rep", "repeat") && inner == "" || len(p.stars) > 0

@@ -96,6 +96,9 @@ func (p *parser) labelName(i int) int {
 			return end
 		}
 	}
+	if p.tokens[i].is(",") && p.tokens[i+1].is("inc", "dec", "increasing", "decreasing", "increase", "decrease") && p.tokens[i+2].is(":") {
+		return i + 2 // "Next rnd, inc:"
+	}
 	for n := 0; n < 5; n++ {
 		t := &p.tokens[i+n]
 		switch {

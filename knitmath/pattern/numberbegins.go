@@ -9,10 +9,10 @@ func (r *runner) mayBegin(i, low, expected int) bool {
 	if low == expected || low == len(r.history)+1 || r.rows == 0 && len(r.start.Counts) > 0 { // rows of a piece that was begun
 		return true
 	}
-	if expected > 1 {
-		return false
-	}
 	since := r.rows - r.told.numberedAt
+	if expected > 1 { // "Rows 1, 2; rep them twice more; Row 7"
+		return since > 0 && low == r.told.numbered+1+since
+	}
 	if r.told.numbered > 0 && (low == r.told.numbered+1 || low == r.told.numbered+1+since) {
 		return true
 	}

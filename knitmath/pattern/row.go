@@ -8,7 +8,7 @@ func (p *parser) row(line *Line) bool {
 	p.rest, p.tidies, p.fastens, p.cable, p.asGiven, p.startMoves, p.otherSide = unworkedRest{}, false, false, nil, false, false, false
 	p.reachesBack, p.toRoundEnd, p.beyond = false, false, nil
 	steps, ok := p.items("")
-	ok = ok && p.cableEmpty()
+	ok = ok && p.cableEmpty() && p.rowsOfSteps(line)
 	steps = p.roundMoved(steps)
 	line.Steps = steps
 	line.info.asGiven = p.asGiven

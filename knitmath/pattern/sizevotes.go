@@ -64,6 +64,10 @@ func (p *parser) voteList(v *sizeVotes, i int) int {
 	if end == 0 {
 		return i
 	}
+	if n > 1 && p.tokens[i-1].is("needles", "dpns") { // "over 3 needles (22, 24, 22)"
+		v.weak[min(n, MaxSizes)]++
+		return end - 1
+	}
 	if _, _, _, ok := split(p.tokens[i-1].text); ok && p.tokens[i-1].kind == tokenWord {
 		if n == 1 && v.single && p.endsAt(end) { // "k1 (26)": the count after the row
 			return end - 1

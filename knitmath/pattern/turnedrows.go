@@ -14,8 +14,10 @@ func (r *runner) turnsTo(l *Line, lines []int16, want int64) int {
 	switch {
 	case ok && change == 0 && t.turned != 0 && r.turned != 0:
 		return r.passesUnsaid(l, lines, want)
-	case !ok || change == 0 || gap%change != 0 || gap/change < 1 || gap/change > MaxRows:
+	case !ok || change == 0 || gap/change < 1 || gap/change > MaxRows || gap%change != 0 && t.turned == 0:
 		return 1
+	case gap%change != 0: // a row of theirs may be the last
+		r.turnsOpen(l, want)
 	}
 	return int(gap / change)
 }
