@@ -285,7 +285,7 @@ func (p *parser) rowEndsAtStop() bool {
 	p.next++
 	t := p.peek()
 	ends := p.claimAhead() || t.kind == tokenEnd || t.kind == tokenNewline || t.kind == tokenWord && p.startsLine() ||
-		p.remarkEnd(p.next) != 0 || // "Knit. (16 rnds)"
+		p.remarkEnd(p.next) != 0 || p.tellsNext() || // "Knit. (16 rnds)", "P. These 2 rows form the pattern"
 		t.kind == tokenNumber && p.ordinalEnd(p.next) != 0 && p.labelEnd(p.next) != 0 // "Knit. 2nd row: ..."
 	p.next = save
 	return ends
