@@ -83,7 +83,8 @@ func (p *parser) needlesListed(line *Line) bool {
 
 // partsInTail reads the parts of a count, or how many stitches lie on each needle, beside what is worked.
 func (p *parser) partsInTail(line *Line) bool {
-	return line.ClaimedStitches != nil && p.passParts(line) || p.needlesTold(line) || p.partsOfEnd(line) || p.eachOfEnd(line) || p.needlesByList(line)
+	return line.ClaimedStitches != nil && p.passParts(line) || p.needlesTold(line) || p.partsOfEnd(line) ||
+		p.eachOfEnd(line) || p.needlesByList(line)
 }
 
 // partsOfEnd reads "(14-28-14)" after "until 56 sts rem": how they lie on the needles, which must be all of them.
