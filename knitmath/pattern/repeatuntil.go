@@ -1,0 +1,148 @@
+package pattern
+
+// repeatUntil reads "until 76 sts rem", "to 40 sts", or a length.
+func (p *parser) repeatUntil(info *lineInfo) bool {
+	if p.untilBetween(info) {
+		return true
+	}
+	if n := p.untilCount(); n != nil {
+		info.until, info.untilTurned = n, p.turnedCount()
+		return true
+	}
+	if p.untilRows(info) || p.untilTimes(info) {
+		return true
+	}
+	if !p.measureAhead(p.next+1) && !p.peek().is("until", "till", "til") {
+		p.askTimes(info, p.peek().span)
+		return true
+	}
+	if !p.endingKnown() {
+		p.askTimes(info, p.peek().span)
+		return true
+	}
+	info.open, info.allWorked = true, p.untilAllWorked()
+	p.openLength()
+	return true
+}
+
+// untilBetween reads "until there are 30 sts between markers".
+func (p *parser) untilBetween(info *lineInfo) bool {
+	save := p.next
+	n := p.untilCount()
+	if n == nil {
+		n = p.untilPart()
+	}
+	if n != nil && p.accept("between", "btwn") {
+		p.accept("the", "two", "2", "gusset", "thumb")
+		if p.accept("markers", "m", "ms", "marker") {
+			info.until, info.untilBetween = n, true
+			return true
+		}
+	}
+	p.next = save
+	return false
+}
+
+// untilPart reads "until there are 13 gusset sts"; nil, and nothing taken, if that is not what stands here.
+func (p *parser) untilPart() []int {
+	save := p.next
+	p.next++
+	p.acceptAll("there", "are")
+	p.acceptAll("you", "have")
+	if end, _ := p.sizedEnd(p.next); end != 0 && p.ofPart(end) != 0 {
+		n := p.number()
+		p.next = p.ofPart(p.next) + 1
+		return without(n)
+	}
+	p.next = save
+	return nil
+}
+
+// untilRows reads "until 10 rows have been worked in all", "until you have worked 10 rows".
+func (p *parser) untilRows(info *lineInfo) bool {
+	for i := p.next + 1; i < p.next+8 && !p.endsAt(i); i++ {
+		end, _ := p.sizedEnd(i)
+		if end == 0 {
+			continue
+		}
+		ridges := p.tokens[end].is("ridge", "ridges") || p.tokens[end].is("garter") && p.tokens[end+1].is("ridges", "ridge")
+		if !ridges && !p.tokens[end].row() && !(p.tokens[end].is("heel", "flap", "rib", "pattern", "patt", "garter") && p.tokens[end+1].row()) {
+			return false
+		}
+		p.next = i
+		n := p.number()
+		if n == nil {
+			return false
+		}
+		info.forRows, info.total = without(n), true
+		if ridges { // two rows each
+			info.forRows = timesEach2(info.forRows)
+		}
+		for !p.clauseEnds() || p.peek().is("(") {
+			p.next++
+			p.acceptEnd(p.rowsToldAt(p.next))
+		}
+		return true
+	}
+	return false
+}
+
+// timesEach2 are numbers doubled.
+func timesEach2(numbers []int) []int {
+	all := make([]int, len(numbers))
+	for i, n := range numbers {
+		all[i] = 2 * n
+	}
+	return all
+}
+
+// untilTimes reads "until they have been worked 20 times in all": the last working is among them.
+func (p *parser) untilTimes(info *lineInfo) bool {
+	for i := p.next + 1; i < p.next+12 && !p.endsAt(i); i++ {
+		end, _ := p.sizedEnd(i)
+		if p.tokens[i].is("twice", "thrice", "once") {
+			end = i
+		}
+		if end == 0 || end != i && !p.tokens[end].is("times", "time", "more") {
+			continue
+		}
+		save := p.next
+		p.next = i
+		n, _, more := p.manyTimes()
+		if n == nil || !p.clauseEnds() {
+			p.next = save
+			return false
+		}
+		info.counts, info.total = n, !more
+		return true
+	}
+	return false
+}
+
+// untilCount reads "until 76 sts rem", "until there are 40 sts on needle", "to 40 sts";
+// nil, and nothing taken, if no count is said.
+func (p *parser) untilCount() []int {
+	save := p.next
+	if !p.accept("until", "to", "till", "til") {
+		return nil
+	}
+	for p.accept("there", "are", "only", "you", "have", "a", "total", "of", "remain", "remains", "rem", "left", "with", "just") {
+	}
+	end, _ := p.sizedEnd(p.next)
+	if end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("rem", "remain", "remains") || p.tokens[end+1].is("before", "from") {
+		p.next = save
+		return nil
+	}
+	n := p.number()
+	if n == nil {
+		p.next = save
+		return nil
+	}
+	for p.acceptAny(countedOn) || p.accept("st", "sts", "stitch", "stitches", "rem", "remain", "remains", "remaining", "left", "total") {
+	}
+	return without(n)
+}
+
+// countedOn are words after a count that rows are worked until.
+var countedOn = wordings("are on the needle", "are on the needles", "are on needle", "are on needles", "on the needle", "on the needles",
+	"on needle", "on needles", "in total", "in all", "altogether", "are left", "have been worked off", "on your needle", "on your needles")
