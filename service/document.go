@@ -8,7 +8,7 @@ import (
 	"net/http"
 	"strconv"
 
-	"github.com/klauspost/compress/gzip"
+	"compress/gzip"
 )
 
 // A packedDocument lies in memory compressed, and goes out so to whoever takes it.

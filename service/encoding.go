@@ -7,7 +7,8 @@ import (
 	"net/http"
 	"strings"
 
-	"github.com/klauspost/compress/gzip"
+	"compress/gzip"
+
 	"google.golang.org/grpc"
 	"google.golang.org/grpc/encoding"
 

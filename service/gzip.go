@@ -4,7 +4,7 @@ import (
 	"io"
 	"sync"
 
-	"github.com/klauspost/compress/gzip"
+	"compress/gzip"
 )
 
 // gzipQuestions inflates what gRPC callers compress. The decompressor that gRPC

@@ -3,7 +3,7 @@ package main
 import (
 	"bytes"
 
-	"github.com/klauspost/compress/gzip"
+	"compress/gzip"
 )
 
 // compressed is data as gzip, for the program to carry: text shrinks to a tenth. The

@@ -66,11 +66,23 @@ func browser(t testing.TB) context.Context {
 	if path == "" {
 		t.Skip("*** NOT CHECKED: no page was opened, for want of a browser: apt-get install chromium ***")
 	}
-	shared.once.Do(func() { shared.ctx, shared.close, shared.err = start(path) })
+	shared.once.Do(func() { shared.ctx, shared.close, shared.err = startAnyhow(path) })
 	if shared.err != nil {
 		t.Fatal(shared.err)
 	}
 	return shared.ctx
+}
+
+// startAnyhow starts a browser, anew if it ends as it starts: once in some hundred times
+// one does, and no test would tell anything.
+func startAnyhow(path string) (ctx context.Context, leave func(), err error) {
+	for range 3 {
+		if ctx, leave, err = start(path); err == nil {
+			return ctx, leave, nil
+		}
+		leave()
+	}
+	return nil, nil, err
 }
 
 // start starts a browser, and gives what closes it.

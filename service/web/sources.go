@@ -10,7 +10,7 @@ import (
 	"path"
 	"slices"
 
-	"github.com/klauspost/compress/gzip"
+	"compress/gzip"
 
 	"example.com/knitmath/gen/forms"
 	"example.com/knitmath/gen/pages"

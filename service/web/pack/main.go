@@ -16,7 +16,7 @@ import (
 	"path/filepath"
 	"strings"
 
-	"github.com/klauspost/compress/gzip"
+	"compress/gzip"
 )
 
 const (
