@@ -17,7 +17,7 @@ func (b band) possible(holes, length int) bool {
 // tooManyHoles says what the holes need and what would fit: every remedy has been tried.
 func (b band) tooManyHoles() string {
 	s := "these distances and " + report.CountOf(b.holes, "holes") + " "
-	length := b.length()
+	length := b.length() + max(0, b.shortage()-2) // outer holes that move by a row may take or give one each
 	for length <= stitch.MaxStitches && !b.possible(b.holes, length) {
 		length++
 	}
@@ -32,6 +32,12 @@ func (b band) tooManyHoles() string {
 	return s
 }
 
+// shortage is how many places more it takes at least, but for the rows by which outer holes move.
+func (b band) shortage() int {
+	first, last, inner := b.placed(b.holes, b.length())
+	return max(1-first, 1-last, b.holes-1-inner)
+}
+
 // remedies are what would fit, the nearest of each kind.
 func (b band) remedies() []string {
 	var words []string
@@ -41,7 +47,7 @@ func (b band) remedies() []string {
 			break
 		}
 	}
-	for most := max(distanceOf(b.askedFirst), distanceOf(b.askedLast)) - 1; most > 0; most-- {
+	for most := min(max(distanceOf(b.askedFirst), distanceOf(b.askedLast)), b.length()) - 1; most > 0; most-- {
 		if b.within(most).possible(b.holes, b.length()) {
 			words = append(words, "distances of at most "+report.CountOf(most, b.noun()))
 			break

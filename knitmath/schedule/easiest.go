@@ -1,5 +1,7 @@
 package schedule
 
+import "math"
+
 // Easiest looks for the least there is to remember: of the schedules of at most two
 // runs, each of equal intervals or of two in alternation, that depart from the line
 // by at most so many parts, the one of least effort. Among those of equal effort it is the
@@ -22,9 +24,7 @@ func (l Line) Easiest(departure int) (first int, s Schedule, ok bool) {
 		f.try(form{})
 		return f.any.first, nil, f.any.found
 	}
-	for short := l.Step/l.Unit - 1; short <= l.Step/l.Unit; short++ {
-		f.tryPair(max(short, 1), l.Times-1)
-	}
+	f.tryPairs()
 	if !f.any.found {
 		f.tryTurns()
 	}
@@ -33,6 +33,27 @@ func (l Line) Easiest(departure int) (first int, s Schedule, ok bool) {
 		best = f.even
 	}
 	return best.first, best.rhythm.schedule(), best.found
+}
+
+// LeastDeparture is how far the nearest of those schedules departs, however much there is to it, and false if there is none
+// that has room.
+func (l Line) LeastDeparture() (int, bool) {
+	f := finder{line: l, departure: math.MaxInt, nearest: true}
+	if l.Times == 1 {
+		f.try(form{})
+		return f.departure, f.any.found
+	}
+	f.tryPairs()
+	f.tryTurns()
+	return f.departure, f.any.found
+}
+
+// tryPairs tries the two pairs of intervals about what the line gives.
+func (f *finder) tryPairs() {
+	l := f.line
+	for short := l.Step/l.Unit - 1; short <= l.Step/l.Unit; short++ {
+		f.tryPair(max(short, 1), l.Times-1)
+	}
 }
 
 // tryPair tries what can be made of an interval and the next longer one.
@@ -92,6 +113,8 @@ func (f form) odd() bool {
 type finder struct {
 	line      Line
 	departure int // the most that is allowed
+	// nearest is set where only that matters: what is found allows no more than it departs itself.
+	nearest bool
 
 	any, even candidate // even only where it is asked for
 }
@@ -120,6 +143,10 @@ func (f *finder) try(s form) { f.tryRhythm(rhythm{form: s}) }
 func (f *finder) tryRhythm(s rhythm) {
 	first, off, ok := f.line.layRhythm(s)
 	if !ok || off > f.departure {
+		return
+	}
+	if f.nearest {
+		f.departure, f.any = off, candidate{found: true, effort: math.MaxInt}
 		return
 	}
 	c := candidate{true, first, s, s.effort(), off}

@@ -1,7 +1,6 @@
 package shaping
 
 import (
-	"math"
 	"slices"
 
 	"example.com/knitmath/knitmath/measure"
@@ -160,33 +159,32 @@ func (t taper) easiestAtItsEnds() (first int, runs schedule.Schedule, ok bool) {
 // further than the nearest rows do, up to a hundredth; nil if there is none. The first row and the
 // last may be even, or not: the less of the two.
 func (t taper) wanting() *float64 {
-	kept, free := t.leastWanting(), t.freely().leastWanting()
+	kept := t.leastWanting()
+	if !t.evenFirst && !t.evenLast {
+		return kept
+	}
+	free := t.freely().leastWanting()
 	if kept == nil || free != nil && *free < *kept {
 		return free
 	}
 	return kept
 }
 
-// leastWanting is that of a taper as its rows are. The easiest of all may lie far off: nearer ones are looked for, which have
-// more to them, until there is none.
-func (t taper) leastWanting() (least *float64) {
+// leastWanting is that of a taper as its rows are: on any of them, or on right-side rows alone.
+func (t taper) leastWanting() *float64 {
 	line := t.slotLine()
-	for departure := math.MaxInt; ; departure = t.allowed() {
-		first, runs, ok := t.easiest(departure)
-		if !ok {
-			return least
+	least, found := line.LeastDeparture()
+	if alone, fits := t.onRightSides(); fits {
+		departure, ok := alone.slotLine().LeastDeparture()
+		if ok && (!found || departure < least) {
+			least, found = departure, true
 		}
-		slots := following(first, runs.Intervals())
-		for i, row := range slots {
-			slots[i] = (row - t.first) / t.step
-		}
-		stitches := float64(measure.CeilQuotient(t.atEdge(line.Departure(slots)-line.Departure(line.Nearest())), 1.0/100)) / 100
-		if least != nil && stitches >= *least {
-			return least
-		}
-		least = &stitches
-		t.excess = stitches - 1.0/100
 	}
+	if !found {
+		return nil
+	}
+	beyond := t.atEdge(least - line.Departure(line.Nearest()))
+	return new(float64(measure.CeilQuotient(beyond, 1.0/100)) / 100)
 }
 
 // following are the rows that so many intervals after the first lead to.
@@ -204,19 +202,25 @@ func following(first int, intervals []int) []int {
 // that is no harder, since it has one kind of row to remember and not two.
 func (t taper) easiest(departure int) (first int, runs schedule.Schedule, ok bool) {
 	first, runs, ok = t.easiestOnSlots(departure)
-	if t.round || !t.anyRow {
+	only, fits := t.onRightSides()
+	if !fits {
 		return first, runs, ok
 	}
-	t.anyRow = false
-	t.placeSlots()
-	if t.k > t.slots {
-		return first, runs, ok
-	}
-	one, alone, found := t.easiestOnSlots(departure)
+	one, alone, found := only.easiestOnSlots(departure)
 	if found && (!ok || alone.Effort() <= runs.Effort() || alone.Effort() == runs.Effort()+1 && runs.Odd()) {
 		return one, alone, true
 	}
 	return first, runs, ok
+}
+
+// onRightSides is a taper that any row may shape, on right-side rows alone, if there are enough of them.
+func (t taper) onRightSides() (alone taper, fits bool) {
+	if t.round || !t.anyRow {
+		return t, false
+	}
+	t.anyRow = false
+	t.placeSlots()
+	return t, t.k <= t.slots
 }
 
 func (t taper) easiestOnSlots(departure int) (first int, runs schedule.Schedule, ok bool) {

@@ -28,11 +28,12 @@ func (in EstimateInput) Cost() int {
 }
 
 // Cost is the price of a question on what is left: a step for every row that is looked
-// at and every ten rows of a yarn, which adds it up, and 20 for every yarn. Rows that are
-// open may be as many as there may be at all.
+// at and every ten rows of a yarn, which adds it up, and 20 for every yarn; a step for each row that is
+// given by itself, of which a wrong one is told. Rows that are open may be as many as there may be at all.
 func (in RemainingInput) Cost() int {
-	rows := 0
+	rows, given := 0, 0
 	for i, s := range in.Sections[:min(len(in.Sections), MaxSections)] {
+		given = cost.Sum(given, len(s.RowStitches))
 		if rows = cost.Sum(rows, fault.Or(s.Rows, 0), len(s.RowStitches)); i == len(in.Sections)-1 && s.Rows == nil && len(s.RowStitches) == 0 {
 			rows = stitch.MaxRows
 		}
@@ -45,6 +46,7 @@ func (in RemainingInput) Cost() int {
 	return cost.Sum(
 		20,
 		cost.Product(20, yarns),
+		min(given, stitch.MaxRows),
 		rows/10,
 		cost.Product(rows, yarns)/10,
 		len(in.SharePercents[:min(len(in.SharePercents), MaxMarks)])*(rows/20)*max(1, yarns)/5,
