@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/pattern"
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -73,6 +74,25 @@ func TestWireDirectionsReadBack(t *testing.T) {
 	}
 	if read < 20 {
 		t.Errorf("only %d directions found", read)
+	}
+}
+
+// In no direction of a plan, of any method, a number of rows stands straight before a number of times.
+func TestNumbersDoNotRunTogether(t *testing.T) {
+	read := 0
+	for path, file := range readWireFiles(t) {
+		if len(file.Response) == 0 || strings.HasPrefix(file.Method, "PatternService/") { // whose texts are those that were sent
+			continue
+		}
+		var answer struct{ Directions []string }
+		_ = json.Unmarshal(file.Response, &answer)
+		read += len(answer.Directions)
+		if found := knittest.NumbersRunTogether(answer.Directions); found != "" {
+			t.Errorf("%s: %q", path, found)
+		}
+	}
+	if read < 1500 {
+		t.Errorf("only %d directions", read)
 	}
 }
 

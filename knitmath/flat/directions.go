@@ -17,20 +17,12 @@ func (o Shape) Directions() []string {
 		d = append(d, "Row 1 (RS): "+o.Rows[0].Instruction.Row.Text()+" ("+report.CountOf(o.EndStitches, "stitches")+").",
 			"Row 2 (WS): work even.")
 		if o.TotalRows > 2 {
-			d = append(d, "Repeat rows 1 and 2 "+moreTimes(o.TotalRows/2-1)+": "+countRows(o.TotalRows, false)+" in all.")
+			d = append(d, "Repeat rows 1 and 2 "+report.Again(o.TotalRows/2-1)+": "+countRows(o.TotalRows, false)+" in all.")
 		}
 	default:
 		d = append(d, o.told()...)
 	}
 	return append(d, o.finish())
-}
-
-// moreTimes is "once more", "twice more", "3 more times".
-func moreTimes(n int) string {
-	if n > 2 {
-		return strconv.Itoa(n) + " more times"
-	}
-	return report.Times(n) + " more"
 }
 
 // begin is how the piece is cast on.

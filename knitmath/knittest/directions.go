@@ -15,11 +15,12 @@ var (
 	unmarked = regexp.MustCompile(`remove m\b|marker out|move the mark|begins there`)
 	repeated = regexp.MustCompile(`^(?:Repeat|Work the|Work \d+ rows? even|Next)`)
 	resting  = regexp.MustCompile(`on hold|with a smooth waste yarn`)
+	together = regexp.MustCompile(`\d,? (?:\d+ (?:more )?times|\d+ times more)\b`)
 	taken    = regexp.MustCompile(`back on the needles|take the waste yarn out`)
 )
 
 // CheckDirections reads directions as a knitter works them: what is slipped or worked to was marked before, what is marked
-// is used up; stitches that rest are taken up again, with the yarn joined before they are worked; and rows are named once each, in
+// is used up; no number stands straight before a number of times; stitches that rest are taken up again, with the yarn joined before they are worked; and rows are named once each, in
 // order, from 1 on, in each part that begins with words of its own.
 func CheckDirections(t *testing.T, at string, lines []string) {
 	t.Helper()
@@ -29,6 +30,20 @@ func CheckDirections(t *testing.T, at string, lines []string) {
 			t.Fatalf("%s: %s:\n%s", at, wrong, all)
 		}
 	}
+	if found := NumbersRunTogether(lines); found != "" {
+		t.Fatalf("%s: numbers run together in %q", at, found)
+	}
+}
+
+// NumbersRunTogether is a line in which the number of a row stands straight before a number of times, as in "rows 3 and 4 13 times"; empty
+// where there is none.
+func NumbersRunTogether(lines []string) string {
+	for _, line := range lines {
+		if together.MatchString(line) {
+			return line
+		}
+	}
+	return ""
 }
 
 // place is where a text first says something, -1 where it does not.

@@ -78,6 +78,14 @@ func Ordinal(n int) string {
 	return strconv.Itoa(n) + suffix
 }
 
+// Again is how many times more in words, which do not run together with a number before them: "once more", "another 12 times".
+func Again(n int) string {
+	if n < 3 {
+		return Times(n) + " more"
+	}
+	return "another " + Times(n)
+}
+
 // Times is "once", "twice", "3 times".
 func Times(n int) string {
 	switch n {

@@ -98,17 +98,9 @@ func (o Heel) flapDirections(d []string) []string {
 		rows[0].line()+".", rows[1].line()+".")
 	slipped := "Each edge has " + report.CountOf(len(rows)/2, "slipped stitches") + "."
 	if times := len(rows)/2 - 1; times > 0 {
-		slipped = "Repeat rows 1 and 2 " + moreTimes(times) + " (" + report.CountOf(len(rows), "rows") + "). " + slipped
+		slipped = "Repeat rows 1 and 2 " + report.Again(times) + " (" + report.CountOf(len(rows), "rows") + "). " + slipped
 	}
 	return append(d, slipped)
-}
-
-// moreTimes is "once more", "12 more times".
-func moreTimes(n int) string {
-	if n == 1 {
-		return "once more"
-	}
-	return strconv.Itoa(n) + " more times"
 }
 
 func (o Heel) turnDirections(d []string) []string {
@@ -122,7 +114,7 @@ func (o Heel) turnDirections(d []string) []string {
 		d = append(d, r.line()+".")
 	}
 	if more := (len(rows) - told) / 2; more > 0 {
-		d = append(d, "Repeat rows 3 and 4 "+moreTimes(more)+" ("+report.CountOf(len(rows), "rows")+" in all).")
+		d = append(d, "Repeat rows 3 and 4 "+report.Again(more)+" ("+report.CountOf(len(rows), "rows")+" in all).")
 	}
 	return append(d, "All stitches beside the centre are worked, "+strconv.Itoa(*o.TurnedStitches)+
 		" are left on needle 1, and a right-side row is next.")
@@ -186,9 +178,9 @@ func repeats(quick, every, slow int) string {
 		words += ", then "
 	}
 	if every == 1 {
-		return words + "every round " + moreTimes(slow)
+		return words + "every round " + report.Again(slow)
 	}
-	return words + "every " + report.Ordinal(every) + " round " + moreTimes(slow)
+	return words + "every " + report.Ordinal(every) + " round " + report.Again(slow)
 }
 
 // beginsAnew moves the beginning of the round to the side, where the other marker is not needed.

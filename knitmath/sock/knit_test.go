@@ -3,6 +3,7 @@ package sock
 import (
 	"fmt"
 	"slices"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/knittest"
@@ -234,9 +235,36 @@ func TestWasteYarnHeelsAreKnit(t *testing.T) {
 					t.Fatalf("%s: %v", at, err)
 				}
 			}
+			checkHalves(t, at, o, corner)
 			if m.StitchCount() != *o.EndStitches || *o.ClosingStitches != 2*(o.HeelStitches+corner) || *o.EndStitches%2 > 0 {
 				t.Fatalf("%s: %d stitches of %d", at, m.StitchCount(), *o.EndStitches)
 			}
 		}
+	}
+}
+
+// checkHalves reads where the round of an opening begins: after so many stitches of a corner, what is left of it, a needle and as many
+// of the next corner are half of the round, which decreases as the other.
+func checkHalves(t *testing.T, at string, o Heel, corner int) {
+	t.Helper()
+	after, ok := map[string]int{"Leave the corners, join the yarn at one of them, and": 0, "join the yarn before the stitch of one of them, and": 0,
+		"join the yarn between the stitches of one of them, and": 1, "join the yarn after the first stitch of one of them, and": 1}, false
+	all := strings.Join(o.Directions(), "\n")
+	for words, passed := range after {
+		if !strings.Contains(all, words+" begin the round there") {
+			continue
+		}
+		ok = true
+		half := fmt.Sprintf("Each half of the round is %d of a corner, %d of a needle and %d of the next corner.", corner-passed,
+			o.HeelStitches, passed)
+		if passed == 0 {
+			half = fmt.Sprintf("Each half of the round is %d of a corner and %d of a needle.", corner, o.HeelStitches)
+		}
+		if corner > 0 && !strings.Contains(all, half) || corner+o.HeelStitches != *o.ClosingStitches/2 {
+			t.Fatalf("%s: no %q:\n%s", at, half, all)
+		}
+	}
+	if !ok {
+		t.Fatalf("%s: nobody says where the round begins:\n%s", at, all)
 	}
 }

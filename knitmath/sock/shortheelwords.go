@@ -41,11 +41,9 @@ func twiceWrapped(m shortrow.TurnMethod) string {
 }
 
 func (o Heel) wasteYarnDirections(d []string) []string {
-	corner := ""
+	corners := "Leave the corners"
 	if o.corner > 0 {
-		corner = " Pick up " + report.CountOf(o.corner, "stitches") + " in each of the two corners between them,"
-	} else {
-		corner = " Leave the corners,"
+		corners = "Pick up " + report.CountOf(o.corner, "stitches") + " in each of the two corners between them"
 	}
 	rest := "foot and toe"
 	if o.toeUp {
@@ -55,8 +53,25 @@ func (o Heel) wasteYarnDirections(d []string) []string {
 		"slip these %d back to the left needle, knit them again with the sock's yarn, and k%d.",
 		o.HeelStitches, o.HeelStitches, o.InstepStitches),
 		"Work "+rest+". Then put the stitches below and above the waste yarn on two needles, "+strconv.Itoa(o.HeelStitches)+
-			" each (above, the half loop at the edge counts), and take the waste yarn out."+corner+
-			" join the yarn at one of them, and begin the round there: "+
-			report.CountOf(*o.ClosingStitches, "stitches")+".")
+			" each (above, the half loop at the edge counts), and take the waste yarn out. "+corners+", join the yarn "+
+			joined[o.corner]+", and begin the round there: "+report.CountOf(*o.ClosingStitches, "stitches")+"."+o.halves())
 	return append(d, o.closing...)
+}
+
+// joined is where the round of a heel knit in afterwards begins, by the stitches of a corner.
+var joined = [MaxCorner + 1]string{"at one of them", "before the stitch of one of them", "between the stitches of one of them",
+	"after the first stitch of one of them"}
+
+// halves says how the stitches of the corners are shared by the two halves of the round, which decrease alike.
+func (o Heel) halves() string {
+	before, after := o.corner-o.corner/2, o.corner/2
+	parts := []string{strconv.Itoa(before) + " of a corner", strconv.Itoa(o.HeelStitches) + " of a needle",
+		strconv.Itoa(after) + " of the next corner"}
+	switch o.corner {
+	case 0:
+		return ""
+	case 1:
+		parts = parts[:2]
+	}
+	return " Each half of the round is " + report.Listed(parts) + "."
 }

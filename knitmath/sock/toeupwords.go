@@ -78,7 +78,7 @@ func (o Heel) flapToeUp(d []string) []string {
 		d = append(d, r.line()+".")
 	}
 	if more := (len(rows) - 1 - told) / 2; more > 0 {
-		d = append(d, "Repeat rows 3 and 4 "+moreTimes(more)+" ("+report.CountOf(*o.FlapRows, "rows")+").")
+		d = append(d, "Repeat rows 3 and 4 "+report.Again(more)+" ("+report.CountOf(*o.FlapRows, "rows")+").")
 	}
 	return append(d, unmarked(rows[len(rows)-1].Instruction)+" The leg begins.")
 }

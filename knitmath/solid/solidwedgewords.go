@@ -29,11 +29,7 @@ func (o Solid) wedgeDirections() []string {
 		}
 	}
 	if len(o.Wedges) == 1 {
-		again := strconv.Itoa(o.WedgeCount-1) + " more times"
-		if o.WedgeCount < 4 {
-			again = report.Times(o.WedgeCount-1) + " more"
-		}
-		d = append(d, "Repeat rows 1-"+strconv.Itoa(len(o.Wedges[0].Rows))+" "+again+". These are "+
+		d = append(d, "Repeat rows 1-"+strconv.Itoa(len(o.Wedges[0].Rows))+" "+report.Again(o.WedgeCount-1)+". These are "+
 			report.CountOf(o.WedgeCount, "wedges")+".")
 	}
 	closed := 0

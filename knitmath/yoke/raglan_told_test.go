@@ -14,7 +14,7 @@ var (
 	roundLine  = regexp.MustCompile(`^Rounds? ([\d, and-]+?)(?: \((.*)\))?: (.*?)(?:: (\d+) stitch(?:es)?)?\.$`)
 	againLine  = regexp.MustCompile(`^Work the (.*?) (every .* more): (\d+) stitch(?:es)?\.$`)
 	everyPart  = regexp.MustCompile(`^every (?:(\d+)\w\w )?round (once|twice|\d+ times) more$`)
-	repeatLine = regexp.MustCompile(`^Repeat rounds (\d+)-(\d+) (once|twice|\d+ times) more` +
+	repeatLine = regexp.MustCompile(`^Repeat rounds (\d+)-(\d+) (once more|twice more|another \d+ times)` +
 		`(?:, then rounds (\d+)-(\d+) once)?: (\d+) stitch(?:es)?\.$`)
 	asLine = regexp.MustCompile(`^Rounds (\d+)-(\d+): as rounds (\d+)-(\d+): (\d+) stitch(?:es)?\.$`)
 )
@@ -217,7 +217,7 @@ func (d *toldRaglan) repeat(m []string) {
 }
 
 func timesOf(word string) int {
-	switch word {
+	switch word = strings.TrimSuffix(strings.TrimPrefix(word, "another "), " more"); word {
 	case "once":
 		return 1
 	case "twice":

@@ -142,12 +142,12 @@ func (t *raglanTeller) inTurn(b schedule.Block, rounds []int, next int) {
 	whole, short := span(first, first+all-1), span(first, last-(b.Times-1)*all)
 	switch t.told = first + b.Times*all - 1; {
 	case t.told < next:
-		t.tell("Repeat " + whole + " " + report.Times(b.Times-1) + " more" + t.leaves(last))
+		t.tell("Repeat " + whole + " " + report.Again(b.Times-1) + t.leaves(last))
 		return
 	case b.Times == 2:
 		t.tell("R" + span(first+all, last)[1:] + ": as " + short + t.leaves(last))
 	default:
-		t.tell("Repeat " + whole + " " + report.Times(b.Times-2) + " more, then " + short + " once" + t.leaves(last))
+		t.tell("Repeat " + whole + " " + report.Again(b.Times-2) + ", then " + short + " once" + t.leaves(last))
 	}
 	t.told = last
 }
