@@ -20,8 +20,8 @@ var (
 )
 
 // CheckDirections reads directions as a knitter works them: what is slipped or worked to was marked before, what is marked
-// is used up; no number stands straight before a number of times; stitches that rest are taken up again, with the yarn joined before they are worked; and rows are named once each, in
-// order, from 1 on, in each part that begins with words of its own.
+// is used up; no number stands straight before a number of times; stitches that rest are taken up again, with the yarn joined
+// before they are worked; and rows are named once each, in order, from 1 on, in each part that begins with words of its own.
 func CheckDirections(t *testing.T, at string, lines []string) {
 	t.Helper()
 	all := strings.Join(lines, "\n")
@@ -35,8 +35,8 @@ func CheckDirections(t *testing.T, at string, lines []string) {
 	}
 }
 
-// NumbersRunTogether is a line in which the number of a row stands straight before a number of times, as in "rows 3 and 4 13 times"; empty
-// where there is none.
+// NumbersRunTogether is a line in which the number of a row stands straight before a number of times, as in "rows 3 and 4
+// 13 times"; empty where there is none.
 func NumbersRunTogether(lines []string) string {
 	for _, line := range lines {
 		if together.MatchString(line) {

@@ -247,8 +247,10 @@ func TestWasteYarnHeelsAreKnit(t *testing.T) {
 // of the next corner are half of the round, which decreases as the other.
 func checkHalves(t *testing.T, at string, o Heel, corner int) {
 	t.Helper()
-	after, ok := map[string]int{"Leave the corners, join the yarn at one of them, and": 0, "join the yarn before the stitch of one of them, and": 0,
-		"join the yarn between the stitches of one of them, and": 1, "join the yarn after the first stitch of one of them, and": 1}, false
+	after := map[string]int{"Leave the corners, join the yarn at one of them, and": 0,
+		"join the yarn before the stitch of one of them, and": 0, "join the yarn between the stitches of one of them, and": 1,
+		"join the yarn after the first stitch of one of them, and": 1}
+	ok := false
 	all := strings.Join(o.Directions(), "\n")
 	for words, passed := range after {
 		if !strings.Contains(all, words+" begin the round there") {
