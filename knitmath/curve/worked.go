@@ -113,13 +113,14 @@ func (r rowOf) bindsOffAll(count int) bool {
 	return r.begins.Kind == KindBindOff && r.begins.Stitches == count && r.ends.Stitches == 0
 }
 
-// fits reports whether so many stitches are enough for the row.
+// fits reports whether so many stitches are enough for the row. The stitch that a bind-off leaves
+// on the right needle is no half of a decrease.
 func (r rowOf) fits(count int) bool {
 	if r.bindsOffAll(count) {
 		return true
 	}
 	between := count - r.taken(r.begins) - r.taken(r.ends)
-	return between > 0 || between == 0 && (r.begins.Stitches == 0 || r.ends.Stitches > 0) && !r.gains()
+	return between > 0 || between == 0 && !r.gains() && r.begins.Kind != KindBindOff && (r.begins.Stitches == 0 || r.ends.Stitches > 0)
 }
 
 // taken is how many stitches a step takes off the left needle, with those outside it.

@@ -137,7 +137,10 @@ func (r *runner) refused(l *Line, err error, places []span) {
 		r.remark(ReasonCountedOnly, l.info.at, "stitches that were put aside after a turn are counted here, and not followed one by one")
 		return
 	}
-	if text, ok := handTexts[fault.Reason]; ok {
-		r.fault(KindQuestion, ReasonHands, at, 0, text)
+	text, ok := handTexts[fault.Reason]
+	if !ok {
+		r.letGo() // as a decrease straight after a bind-off, which is printed and slipped back
+		return
 	}
+	r.fault(KindQuestion, ReasonHands, at, 0, text)
 }

@@ -9,7 +9,8 @@ import (
 // byHandOnly are the reasons that only the machine can know.
 var byHandOnly = []Reason{
 	ReasonDouble, ReasonNotDouble, ReasonWrapped, ReasonNotWrapped, ReasonYarnOver,
-	ReasonNotAtTurn, ReasonNoStrand, ReasonStrandUsed, ReasonNoNext, ReasonEdge, ReasonNotEdge, ReasonGap, ReasonNotPossible,
+	ReasonNotAtTurn, ReasonNoStrand, ReasonStrandUsed, ReasonNoNext, ReasonEdge, ReasonNotEdge, ReasonGap, ReasonOnNeedle,
+	ReasonNotPossible,
 }
 
 // agree works the row and compares with what Count and Expand say of it. It
@@ -71,6 +72,8 @@ func TestOpsAgreeWithMachine(t *testing.T) {
 		case KnitWrapped, PurlWrapped:
 			must(t, m.Work(RowOf(Do(WrapTurn, 1))))
 			must(t, m.Work(RowOf(Do(Turn, 1)))) // back to the wrapped stitch
+		case BindOff: // the next is on the right needle already
+			r = RowOf(Do(op, 1), Do(Slip, 1), Do(Turn, 1))
 		case Turn, WrapTurn:
 			r = RowOf(Do(op, 1))
 		case PickUp, PickUpTwo, SkipRow:

@@ -33,6 +33,7 @@ const (
 	ReasonNotEdge     Reason = "NOT_AN_EDGE"         // picking up where there is no edge
 	ReasonGap         Reason = "ACROSS_GAP"          // stitches beyond a gap worked without casting on over it
 	ReasonCounts      Reason = "COUNTS_DIFFER"       // two edges of live stitches joined that are not as many
+	ReasonOnNeedle    Reason = "ON_RIGHT_NEEDLE"     // shaped straight after a bind-off, which has left the next stitch on the right needle
 	ReasonHolder      Reason = "NO_SUCH_HOLDER"      // taken up from a holder that is empty, or none
 	ReasonNotPossible Reason = "NOT_POSSIBLE"        // what this machine does not do
 )

@@ -48,8 +48,12 @@ func (w *worker) by(op Op) *RowError {
 
 // doMindful works op where seams, gaps or the fabric have to be minded.
 func (w *worker) doMindful(op Op) *RowError {
-	if n := byHand[op].together; w.rifts && n > 0 {
-		if fault := w.cross(op, n); fault != nil {
+	h := &byHand[op]
+	if w.cut == cutBound && len(w.left) > 0 && (h.together > 1 || h.leaves > 1 || op == YO) {
+		return w.fault(op, h.together, ReasonOnNeedle)
+	}
+	if w.rifts && h.together > 0 {
+		if fault := w.cross(op, h.together); fault != nil {
 			return fault
 		}
 	}

@@ -37,6 +37,8 @@ import "slices"
 // What is bound off or held in the middle of a row leaves a gap. In that row the yarn
 // comes along with what is bound off, and not with what is held; in later rows no
 // stitch is worked across the gap, but for stitches cast on over it at once before.
+// The stitch that the last one bound off was passed over is on the right needle, worked:
+// straight after a bind-off nothing is shaped and the work is not turned.
 // Held stitches wait on holders, apart from the needles, and are taken up again, on
 // empty needles or at an end of those that are worked; so two shoulders are worked one
 // after the other, and two pieces are joined. See TakeUp.

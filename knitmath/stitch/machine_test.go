@@ -52,9 +52,9 @@ func TestHeightsByHand(t *testing.T) {
 			RowOf(Do(Knit, 2), Do(BindOff, 2), Do(Knit, 1)),
 			RowOf(Do(Purl, 1), Do(CastOn, 2), Do(Purl, 2)),
 		}, []int{2, 2, 0, 0, 2}},
-		// The first stitch has two rows more; what follows the gap goes by the next.
+		// The first stitch has two rows more; what follows the gap goes by the stitch there.
 		{"yo after a bound-off gap", Flat, 4, []Row{RowOf(Do(Knit, 1), Do(Turn, 1)), pAll,
-			RowOf(Do(Knit, 1), Do(BindOff, 1), Do(YO, 1), ToEnd(Knit))}, []int{3, 1, 1, 1}},
+			RowOf(Do(Knit, 1), Do(BindOff, 1), Do(Knit, 1), Do(YO, 1), ToEnd(Knit))}, []int{3, 1, 1, 1}},
 		{"m1 as a round begins", InTheRound, 2, []Row{kAll, RowOf(Do(M1R, 1), ToEnd(Knit))}, []int{2, 2, 2}},
 		{"m1 as a round ends", InTheRound, 2, []Row{RowOf(ToEnd(Knit), Do(M1L, 1))}, []int{1, 1, 1}},
 		// Shoulder steps: 2 and 2 of 6 stitches bound off as rows begin.

@@ -95,6 +95,14 @@ func TestRefusals(t *testing.T) {
 			[]Row{RowOf(ToEnd(Knit), Do(M1, 1)), RowOf(Do(M1, 1), ToEnd(Knit))}, ReasonStrandUsed},
 		{"yo on nothing", Flat, []Row{RowOf(ToEnd(BindOff), Do(YO, 1))}, ReasonNoStrand},
 
+		{"k2tog straight after a bind-off", Flat, []Row{RowOf(Do(BindOff, 1), Do(K2tog, 1), Do(Knit, 1))}, ReasonOnNeedle},
+		{"sk2p straight after a bind-off", Flat, []Row{RowOf(Do(BindOff, 1), Do(SK2P, 1))}, ReasonOnNeedle},
+		{"kfb straight after a bind-off", Flat, []Row{RowOf(Do(Knit, 1), Do(BindOff, 1), Do(KFB, 1), Do(Knit, 1))}, ReasonOnNeedle},
+		{"yo straight after a bind-off", Flat, []Row{RowOf(Do(BindOff, 1), Do(YO, 1), Do(Knit, 3))}, ReasonOnNeedle},
+		{"ssp after a bind-off and a marker", Flat, []Row{kAll, RowOf(Do(BindOff, 1), Do(PlaceMarker, 1), Do(SSP, 1), Do(Purl, 1))}, ReasonOnNeedle},
+		{"w&t straight after a bind-off", Flat, []Row{RowOf(Do(BindOff, 1), Do(WrapTurn, 1))}, ReasonOnNeedle},
+		{"turn straight after a bind-off", Flat, []Row{RowOf(Do(BindOff, 1), Do(Turn, 1))}, ReasonOnNeedle},
+
 		{"back across the beginning of the round", InTheRound, []Row{turned, RowOf(ToEnd(Purl))}, ReasonNotPossible},
 		{"wrap beyond the beginning of the round", InTheRound, []Row{turned, RowOf(ToEnd(Purl), Do(WrapTurn, 1))}, ReasonNoNext},
 	}
@@ -137,6 +145,9 @@ func TestPossible(t *testing.T) {
 		{"turn written at the end of a row", []Row{RowOf(ToEnd(Knit), Do(Turn, 1)), RowOf(Do(MakeDouble, 1), ToEnd(Purl))}},
 		{"a turn at once", []Row{RowOf(Do(Turn, 1)), RowOf(Do(Turn, 1))}},
 		{"a double stitch slipped", []Row{turned, RowOf(Do(MakeDouble, 1), Do(Purl, 1)), RowOf(Do(Knit, 1), Do(Slip, 1), Do(Knit, 2))}},
+		{"a decrease after the stitch that a bind-off left", []Row{RowOf(Do(BindOff, 1), Do(Knit, 1), Do(K2tog, 1))}},
+		{"a decrease after a bind-off to a gap that was cast on over", []Row{RowOf(Do(BindOff, 1), Do(CastOn, 1), Do(K2tog, 1), Do(Knit, 1))}},
+		{"a turn after all were bound off", []Row{RowOf(Do(Knit, 2), Do(BindOff, 2), Do(Turn, 1))}},
 		{"to last of none", []Row{RowOf(Do(Knit, 4), ToEnd(Knit))}},
 	}
 	for _, c := range cases {

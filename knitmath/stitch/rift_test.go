@@ -31,7 +31,7 @@ func TestGaps(t *testing.T) {
 		{"a yarn over is no bridge", Flat, []Row{hole, RowOf(Do(Purl, 5), Do(YO, 1), ToEnd(Purl))}, ReasonGap},
 		{"a marker beside the bridge", Flat, []Row{hole, RowOf(Do(Purl, 5), Do(CastOn, 2), Do(PlaceMarker, 1), ToEnd(Purl)), kAll}, ""},
 		{"closed in its own row", Flat, []Row{RowOf(Do(Knit, 3), Do(BindOff, 2), Do(CastOn, 2), ToEnd(Knit)), pAll, kAll}, ""},
-		{"a yarn over in its own row", Flat, []Row{RowOf(Do(Knit, 3), Do(BindOff, 2), Do(YO, 1), ToEnd(Knit)), pAll}, ReasonGap},
+		{"a yarn over in its own row", Flat, []Row{RowOf(Do(Knit, 3), Do(BindOff, 2), Do(YO, 1), ToEnd(Knit))}, ReasonOnNeedle},
 		{"no make one over it", Flat, []Row{hole, RowOf(Do(Purl, 5), Do(M1P, 1), ToEnd(Purl))}, ReasonNoStrand},
 		{"turned before it", Flat,
 			[]Row{hole, RowOf(Do(Purl, 5), Do(Turn, 1)), RowOf(Do(BindOff, 1), ToEnd(Knit)), RowOf(Do(Purl, 4), Do(Turn, 1))}, ""},

@@ -66,6 +66,9 @@ func (w *worker) turnShort(op Op) *RowError {
 	if w.onEdge() {
 		return w.fault(op, 0, ReasonEdge)
 	}
+	if w.cut == cutBound && len(w.left) > 0 {
+		return w.fault(op, 0, ReasonOnNeedle)
+	}
 	if op == WrapTurn {
 		switch {
 		case len(w.left) == 0, w.cut == cutAway, w.yarnBehind() && w.between() == riftGap:
