@@ -26,6 +26,7 @@ func ExamplePlan() {
 	// The back goes from 107 to 79 stitches, and so does the front; armholes 19.3 cm deep.
 	// The sleeve's cap is 14 cm high, from 74 to 18 stitches.
 	// Along the seam an armhole is 47.5 cm around and the edge of the cap 48.8 cm long: 2.7 % longer.
+	// Note: RS decrease rows are k1, ssk, k to last 3 sts, k2tog, k1.
 	// Back and front:
 	// Note: the first bind-off is in a right-side row, on 107 stitches.
 	// BO 7 sts at beg of next 2 rows, 3 sts at beg of next 2 rows: 87 stitches.

@@ -1,6 +1,7 @@
 package armhole
 
 import (
+	"slices"
 	"strconv"
 
 	"example.com/knitmath/knitmath/curve"
@@ -48,13 +49,15 @@ func fromTo(p Piece) string {
 	return strconv.Itoa(p.StartStitches) + " to " + report.CountOf(p.EndStitches, "stitches")
 }
 
-// Directions are both pieces and the sleeve's end, as patterns print them.
+// Directions are both pieces and the sleeve's end, as patterns print them. How a decrease row is
+// worked is the same in all of them.
 func (o Armhole) Directions() []string {
+	lines := curve.ShapingRows(slices.Concat(o.Back.Rows, o.Front.Rows, o.Cap.Rows), 2)
 	name := "Back"
 	if o.alike() {
 		name = "Back and front"
 	}
-	lines := o.bodyOf(name, o.sew.back)
+	lines = append(lines, o.bodyOf(name, o.sew.back)...)
 	if !o.alike() {
 		lines = append(lines, o.bodyOf("Front", o.sew.front)...)
 	}

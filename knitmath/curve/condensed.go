@@ -164,10 +164,8 @@ func (c *condenser) singles(r Run) {
 	switch every := "every " + report.Ordinal(r.EveryRows) + " row "; {
 	case onRight:
 		c.single(r, "every RS row "+report.Times(r.Times))
-	case r.Times == 1 && after == 1:
-		c.single(r, "next row")
 	case r.Times == 1:
-		c.single(r, "foll "+report.Ordinal(after)+" row")
+		c.single(r, onRow(after))
 	case r.EveryRows == 1 && after == 1:
 		c.single(r, "next "+report.CountOf(r.Times, "rows"))
 	case after == r.EveryRows:
@@ -177,17 +175,29 @@ func (c *condenser) singles(r Run) {
 		once.Times = 1
 		c.single(once, "next row")
 		once.FirstRowNumber += r.EveryRows
-		c.single(once, "foll "+report.Ordinal(r.EveryRows)+" row")
+		c.single(once, onRow(r.EveryRows))
 	default:
 		c.single(r, "next row, then "+every+report.Times(r.Times-1))
 	}
 }
 
+// onRow is the row so many after the last told: "next row", or "foll 4th row".
+func onRow(after int) string {
+	if after == 1 {
+		return "next row"
+	}
+	return "foll " + report.Ordinal(after) + " row"
+}
+
 // turns tells a run of two intervals in turn: "next row, then every 2nd and 4th row
-// alternately 5 times each", or without the next row where an interval leads to it.
+// alternately 5 times each", or without the next row where an interval leads to it. Beside the
+// next row itself it is "[foll 2nd row, then next row] 5 times": "every row" leaves none between.
 func (c *condenser) turns(r Run) {
 	after := r.FirstRowNumber - c.worked
 	pair := func(first, second, times int) string {
+		if first == 1 || second == 1 {
+			return "[" + onRow(first) + ", then " + onRow(second) + "] " + report.Times(times)
+		}
 		return "every " + report.Ordinal(first) + " and " + report.Ordinal(second) + " row alternately " + report.Times(times) + " each"
 	}
 	if r.Times%2 == 0 && after == r.AlternateRows {
@@ -202,7 +212,7 @@ func (c *condenser) turns(r Run) {
 	c.single(r, "next row, then "+pair(r.EveryRows, r.AlternateRows, r.Times/2))
 	if r.Times < last.Times {
 		last.FirstRowNumber, last.Times, last.AlternateRows = last.lastRow(), 1, 0
-		c.single(last, "foll "+report.Ordinal(r.EveryRows)+" row")
+		c.single(last, onRow(r.EveryRows))
 	}
 }
 

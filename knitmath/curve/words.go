@@ -11,6 +11,9 @@ import (
 // AfterBindOff says how a row goes on that has bound off.
 const AfterBindOff = "The stitch left on the right needle by binding off is the first of those worked next."
 
+// eachEnd is what is said of stitches where one edge is shaped, or both.
+var eachEnd = [2]string{"", " each end"}
+
 // countWords is "12 stitches".
 func countWords(n int) string { return report.CountOf(n, "stitches") }
 
@@ -76,39 +79,38 @@ func (o CurvedEdge) Directions() []string {
 	if o.edge.firstSide() == stitch.WrongSide {
 		d = append(d, "Row 1 is a wrong-side row.")
 	}
-	d = append(d, o.shapingRows()...)
+	d = append(d, ShapingRows(o.Rows, len(o.edges()))...)
 	w := Wording{FirstRow: 1, LastRow: o.HeightRows, FirstSide: o.edge.settings.FirstSide, Start: o.edge.start}
 	return append(d, o.plan.Condensed(w)...)
 }
 
-// shapingRows are the decrease and increase rows, one for each side and number of
-// stitches.
+// ShapingRows are the decrease and increase rows among those of a piece that is shaped at so many
+// edges, one for each side and number of stitches.
 //
 //	Note: RS decrease rows are k1, ssk, k to last 3 sts, k2tog, k1.
 //
 // A heading "Decrease row:" would be read as the first row to work.
-func (o CurvedEdge) shapingRows() []string {
+func ShapingRows(rows []Row, edges int) []string {
 	var d []string
 	seen := map[string]bool{}
-	kinds := map[int]Kind{}
-	for _, e := range o.edges() {
-		for _, s := range e.Steps {
-			kinds[s.RowNumber] = s.Kind
+	for _, r := range rows {
+		change, name := r.Instruction.EndStitches-r.Instruction.StartStitches, " increase rows"
+		if change < 0 {
+			change, name = -change, " decrease rows"
 		}
-	}
-	for _, r := range o.Rows {
-		name := " decrease rows are "
-		switch kind := kinds[r.RowNumber]; {
-		case kind.Groups():
-			continue
-		case kind == KindIncrease:
-			name = " increase rows are "
+		if name = r.Side.String() + name; change > edges {
+			name += " of " + sts(change/edges) + eachEnd[edges-1]
 		}
-		line := "Note: " + r.Side.String() + name + r.Instruction.Row.Text() + "."
-		if !seen[line] {
-			seen[line] = true
-			d = append(d, line)
+		if !r.groups() && !seen[name] {
+			seen[name] = true
+			d = append(d, "Note: "+name+" are "+r.Instruction.Row.Text()+".")
 		}
 	}
 	return d
+}
+
+// groups reports whether the row binds off or casts on.
+func (r Row) groups() bool {
+	op := r.Instruction.Row.Steps[0].Op
+	return op == stitch.BindOff || op == stitch.CastOn
 }

@@ -175,7 +175,7 @@ func (o GradedTaper) evenAfter(d []string) []string {
 func (o GradedTaper) gradedWords(r schedule.GradedRun, noun string, more bool) string {
 	rows := every(o.ordinals(r.EveryRows), noun)
 	if r.AlternateRows != nil {
-		rows = everyOfTwo(o.ordinals(r.EveryRows), o.ordinals(r.AlternateRows), noun)
+		rows = "every " + o.ordinals(r.EveryRows) + " and " + o.ordinals(r.AlternateRows) + " " + noun
 	}
 	often := o.listed(countWords(r.Times))
 	if o.among != nil && len(r.Times) > 1 { // beside intervals with dashes, which sizes do not work at all

@@ -1,6 +1,7 @@
 package shaping
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -103,12 +104,13 @@ func runWords(intervals schedule.Schedule, noun string, more bool) string {
 }
 
 // everyWords is "every 6th row 8 times", or "every 6th and 8th row alternately 4 times
-// each" of a pair, or "[every row twice, then on the following 2nd row] 12 times" of more in turn. The first run is so many
-// times more than the row was worked already; what is in brackets was not worked before, and is never "more".
+// each" of a pair, or "[every row twice, then on the following 2nd row] 12 times" of more in turn, and of a pair with the
+// next row, since "every row" leaves none for the other. The first run is so many times more than the row was worked
+// already; what is in brackets was not worked before, and is never "more".
 func everyWords(r schedule.Run, noun string, more bool) string {
 	often := report.Times(r.Times)
 	switch {
-	case r.Times > 1 && len(r.EveryRows) > 2:
+	case r.Times > 1 && (len(r.EveryRows) > 2 || len(r.EveryRows) == 2 && slices.Min(r.EveryRows) == 1):
 		return "[" + runWords(schedule.Of(r.EveryRows), noun, false) + "] " + often
 	case r.Times == 1 && len(r.EveryRows) == 1 && r.EveryRows[0] == 1:
 		return "on the next " + noun
@@ -122,7 +124,7 @@ func everyWords(r schedule.Run, noun string, more bool) string {
 		often += " more"
 	}
 	if len(r.EveryRows) == 2 {
-		return everyOfTwo(report.Ordinal(r.EveryRows[0]), report.Ordinal(r.EveryRows[1]), noun) + " alternately " + often + " each"
+		return every(report.Ordinal(r.EveryRows[0])+" and "+report.Ordinal(r.EveryRows[1]), noun) + " alternately " + often + " each"
 	}
 	return every(report.Ordinal(r.EveryRows[0]), noun) + " " + often
 }
@@ -133,14 +135,6 @@ func every(ordinal, noun string) string {
 		return "every " + noun
 	}
 	return "every " + ordinal + " " + noun
-}
-
-// everyOfTwo is "every 6th and 8th row", and "every row and every 2nd row" where one is the 1st.
-func everyOfTwo(one, other, noun string) string {
-	if first := report.Ordinal(1); one == first || other == first {
-		return every(one, noun) + " and " + every(other, noun)
-	}
-	return "every " + one + " and " + other + " " + noun
 }
 
 // shapingDirection is "Decrease row (RS): k1, ssk, k to last 3 sts, k2tog, k1."

@@ -120,11 +120,12 @@ func TestSixIntervalsAreWordsAndSevenAList(t *testing.T) {
 	}
 }
 
-// Two intervals that alternate are told together, and every row as that.
+// Two intervals that alternate are told together; "every row" would leave none for the other.
 func TestWordsOfAlternation(t *testing.T) {
 	for want, run := range map[string]schedule.Run{
-		"every 6th and 8th row alternately 4 times each":     {EveryRows: []int{6, 8}, Times: 4},
-		"every row and every 2nd row alternately twice each": {EveryRows: []int{1, 2}, Times: 2},
+		"every 6th and 8th row alternately 4 times each":           {EveryRows: []int{6, 8}, Times: 4},
+		"[on the next row, then on the following 2nd row] twice":   {EveryRows: []int{1, 2}, Times: 2},
+		"[on the following 2nd row, then on the next row] 7 times": {EveryRows: []int{2, 1}, Times: 7},
 		"every row 3 times": {EveryRows: []int{1}, Times: 3},
 	} {
 		if got := everyWords(run, "row", false); got != want {

@@ -99,7 +99,8 @@ func TestRefusals(t *testing.T) {
 		{"sk2p straight after a bind-off", Flat, []Row{RowOf(Do(BindOff, 1), Do(SK2P, 1))}, ReasonOnNeedle},
 		{"kfb straight after a bind-off", Flat, []Row{RowOf(Do(Knit, 1), Do(BindOff, 1), Do(KFB, 1), Do(Knit, 1))}, ReasonOnNeedle},
 		{"yo straight after a bind-off", Flat, []Row{RowOf(Do(BindOff, 1), Do(YO, 1), Do(Knit, 3))}, ReasonOnNeedle},
-		{"ssp after a bind-off and a marker", Flat, []Row{kAll, RowOf(Do(BindOff, 1), Do(PlaceMarker, 1), Do(SSP, 1), Do(Purl, 1))}, ReasonOnNeedle},
+		{"ssp after a bind-off and a marker", Flat,
+			[]Row{kAll, RowOf(Do(BindOff, 1), Do(PlaceMarker, 1), Do(SSP, 1), Do(Purl, 1))}, ReasonOnNeedle},
 		{"w&t straight after a bind-off", Flat, []Row{RowOf(Do(BindOff, 1), Do(WrapTurn, 1))}, ReasonOnNeedle},
 		{"turn straight after a bind-off", Flat, []Row{RowOf(Do(BindOff, 1), Do(Turn, 1))}, ReasonOnNeedle},
 
