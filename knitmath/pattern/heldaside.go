@@ -19,6 +19,11 @@ func (p *parser) heldInRow(steps *[]Step) asideKind {
 		}
 		return asideNone
 	}
+	if n := len(*steps); n > 0 && single((*steps)[n-1].RemainingStitches, 0) && !p.onlyRows && p.depth == 0 {
+		p.next = save // the row is at its end: which of its parts is put aside is seen when they are known
+		p.found.rewind(found)
+		return asideEnds
+	}
 	if first.is("leaving") && line.info.whole == wholeRest && !p.onlyRows && stopsShort(*steps) {
 		*steps = append(*steps, Step{Operation: stitch.Turn, Times: one, at: first.span}) // it is turned before them
 	}

@@ -1,22 +1,73 @@
 package pattern
 
-import "strconv"
+import (
+	"slices"
+	"strconv"
+)
+
+// partsLeft are the parts into which the row before has divided the stitches, by binding some off or putting some aside
+// between them, in the order in which they were worked; without those that have been put aside since. nil where it left
+// them together, or where that is not known.
+func (r *runner) partsLeft() []int64 {
+	if r.lastLine < 0 || r.turned != 0 || r.quiet || !r.known {
+		return nil
+	}
+	row, start := &r.piece.Lines[r.lastLine], int64(r.out.Lines[r.lastLine].StartStitches[r.size])
+	if row.info.kind != lineRow || start < 0 {
+		return nil
+	}
+	parts := slices.DeleteFunc(segments(row.worked(), r.size, start), func(n int64) bool { return n < 1 })
+	over := sumOf(parts) - r.now.total()
+	for k := len(r.held) - 1; k >= 0 && over > 0 && len(parts) > 0; k-- {
+		if i := slices.Index(parts, r.held[k]); i >= 0 {
+			over -= parts[i]
+			parts = slices.Delete(parts, i, i+1)
+		}
+	}
+	if over != 0 || len(parts) < 2 {
+		return nil
+	}
+	return parts
+}
 
 // comparedLast compares "on the last 20 stitches only" with what the row before has worked after it had
 // bound some off, "k20, BO 26, k to end".
 func (r *runner) comparedLast(l *Line, n int64) {
-	if r.lastLine < 0 || r.turned != 0 || r.quiet || r.marks.count > 0 || !r.says(l, "last") {
-		return
-	}
-	row, c := &r.piece.Lines[r.lastLine], &r.out.Lines[r.lastLine]
-	if row.info.kind != lineRow || int64(c.EndStitches[r.size]) != r.now.total() || c.StartStitches[r.size] < 0 {
-		return
-	}
-	parts := segments(row.worked(), r.size, int64(c.StartStitches[r.size]))
-	if len(parts) != 2 || parts[0] == 0 || parts[1] < 1 || parts[1] == n || !r.wanted(ReasonClaim, l.info.at) {
+	parts := r.partsLeft()
+	if len(parts) != 2 || parts[1] == n || r.marks.count > 0 || !r.says(l, "last") || !r.wanted(ReasonClaim, l.info.at) {
 		return
 	}
 	r.fault(KindMistake, ReasonClaim, l.info.at, int(n-parts[1]), stitches(int(parts[1]))+" were worked last, not "+strconv.Itoa(int(n)))
+}
+
+// partHeld compares stitches that are put aside with the parts that the row before has left, and is how many they are:
+// one of the parts, or all but one. Whether far fewer are some of a part is asked.
+func (r *runner) partHeld(l *Line, parts []int64, n int64) int64 {
+	total := r.now.total()
+	if l.info.counts == nil || n == total || slices.Contains(parts, n) || slices.Contains(parts, total-n) ||
+		slices.Contains(r.betweenMarks(), n) {
+		return n
+	}
+	kind, reason, there := KindMistake, ReasonClaim, nearest(parts, n)
+	if 2*n < there {
+		kind, reason, there = KindQuestion, ReasonUnread, n
+	}
+	if r.wanted(reason, l.info.at) {
+		r.fault(kind, reason, l.info.at, int(n-there), partsText(parts)+", not "+strconv.Itoa(int(n)))
+	}
+	return there
+}
+
+// oneSide goes on with the side that was worked last of those beside stitches that the last row
+// has bound off: "Work each side separately".
+func (r *runner) oneSide() {
+	parts := r.partsLeft()
+	if len(parts) != 2 {
+		return
+	}
+	r.put(parts[0])
+	r.now, r.other, r.machine, r.divided = hand{left: parts[1]}, nil, nil, true
+	r.loseMarks()
 }
 
 // says reports whether one of some words stands in a line.

@@ -170,19 +170,3 @@ func (p *parser) onTheseEnd(i int) (numberAt, end int) {
 	}
 	return numberAt, i
 }
-
-// oneSide goes on with the side that was worked last of those beside stitches that the last row
-// has bound off: "Work each side separately".
-func (r *runner) oneSide() {
-	if !r.known || r.now.behind > 0 || r.lastLine < 0 {
-		return
-	}
-	before := r.out.Lines[r.lastLine].StartStitches[r.size]
-	parts := segments(r.piece.Lines[r.lastLine].worked(), r.size, int64(before))
-	if len(parts) != 2 || parts[0]+parts[1] != r.now.total() || parts[0] < 1 || parts[1] < 1 {
-		return
-	}
-	r.put(parts[0])
-	r.now, r.other, r.machine, r.divided = hand{left: parts[1]}, nil, nil, true
-	r.loseMarks()
-}
