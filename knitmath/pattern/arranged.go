@@ -2,6 +2,7 @@ package pattern
 
 import (
 	"slices"
+	"strconv"
 
 	"example.com/knitmath/knitmath/report"
 )
@@ -186,7 +187,7 @@ func (p *parser) arrangedAhead() bool {
 	p.accept("are", "have")
 	p.accept("the", "first", "last", "next", "rem", "remaining")
 	t := p.peek()
-	return t.kind == tokenNumber && t.number <= MaxNumber
+	return t.kind == tokenNumber && t.number <= MaxNumber && !p.ahead(1).is("needles", "dpns")
 }
 
 // arrangedWhere passes over where so many stitches lie, "sts on needle 1 and", up to the next
@@ -233,7 +234,7 @@ func (p *parser) numberAfterJoin() bool {
 func (p *parser) overNeedlesBefore(signs ...string) {
 	save, found := p.next, p.found.mark()
 	p.next-- // it begins after a verb
-	if p.overNeedles() && p.accept(signs...) {
+	if p.overNeedles(&lineInfo{}) && p.accept(signs...) {
 		return
 	}
 	p.next = save
@@ -241,18 +242,17 @@ func (p *parser) overNeedlesBefore(signs ...string) {
 }
 
 // overNeedles passes over "divided evenly over 4 needles", of which a count on each may follow.
-func (p *parser) overNeedles() bool {
-	i := p.next + 1
-	for p.tokens[i].is("evenly", "equally", "them", "the", "sts", "stitches") {
-		i++
+func (p *parser) overNeedles(info *lineInfo) bool {
+	i, evenly := p.next, false
+	for i++; p.tokens[i].is("evenly", "equally", "them", "the", "sts", "stitches"); i++ {
+		evenly = evenly || p.tokens[i].is("evenly", "equally")
 	}
 	if !p.tokens[i].is("over", "on", "onto", "between", "among", "across") {
 		return false
 	}
 	end := i + 1
-	if p.tokens[end].kind == tokenNumber {
-		end++
-	} else if _, ok := p.tokens[end].written(); ok {
+	n := p.tokens[end].howMany()
+	if n > 0 {
 		end++
 	}
 	for p.tokens[end].is("dp", "double-pointed", "double", "pointed", "the", "circular", "short") {
@@ -264,5 +264,18 @@ func (p *parser) overNeedles() bool {
 	from := p.peek().span
 	p.next = end + 1
 	p.passed(from.to(p.last()))
+	if evenly || p.tokens[i-1].is("evenly", "equally") {
+		info.needles, info.needlesAt = n, from.to(p.last())
+	}
 	return true
+}
+
+// needlesEven says how stitches lie that are as many on each of some needles, and cannot be.
+func (r *runner) needlesEven(l *Line) {
+	n, all := int64(l.info.needles), r.now.total()
+	if n < 2 || !r.known || all%n == 0 || l.info.perNeedle != nil {
+		return
+	}
+	r.fault(KindReading, ReasonReading, l.info.needlesAt, 0, stitches(int(all))+" do not lie evenly on "+strconv.Itoa(int(n))+
+		" needles: "+strconv.Itoa(int(all/n))+" on some, "+strconv.Itoa(int(all/n+1))+" on others")
 }

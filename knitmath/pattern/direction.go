@@ -147,7 +147,7 @@ func (p *parser) passing(line *Line) bool {
 			p.afterStitches()
 		}
 	case "divide", "distribute", "arrange":
-		ok = p.arranged(line) || p.dividing()
+		ok = p.arranged(line) || p.dividing(line)
 	}
 	if !ok {
 		return false
@@ -200,8 +200,8 @@ func (p *parser) afterStitches() {
 
 // dividing passes over "the 48 sts evenly over 3 needles", and not over "for the front", of
 // which the rows after it say how.
-func (p *parser) dividing() bool {
-	p.accept("rem", "remaining")
+func (p *parser) dividing(line *Line) bool {
+	p.accept("the", "all", "rem", "remaining")
 	if p.accept("for", "into") && p.peek().is("the", "front", "back", "neck", "shoulders") {
 		p.accept("the")
 		p.next++
@@ -209,12 +209,14 @@ func (p *parser) dividing() bool {
 			return false
 		}
 	}
-	p.number()
+	if from, n := p.peek().span, p.number(); n != nil && p.accept("sts", "stitches") {
+		line.ClaimedStitches, line.info.claimAt = n, from.to(p.last())
+	}
 	p.accept("sts", "stitches")
-	p.accept("evenly")
-	p.accept("over", "onto", "on", "among", "between", "across", "evenly")
-	p.accept("over", "onto", "on", "among", "between", "across")
-	p.number()
+	p.next-- // as if after a verb
+	if !p.overNeedles(&line.info) {
+		p.next++
+	}
 	return true
 }
 

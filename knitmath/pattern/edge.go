@@ -36,6 +36,7 @@ func (r *runner) castOn(i int) {
 	} else {
 		r.beginPiece(i, n)
 	}
+	r.needlesEven(l)
 	r.markCastOn(&l.info)
 	r.record(i)
 	r.close(i, r.now)

@@ -22,8 +22,11 @@ func (p *parser) evenFor(info *lineInfo) bool {
 		return false
 	}
 	if until {
-		info.total = p.peek().is("in") && p.ahead(1).is("all", "total") || p.peek().is("altogether")
 		for p.accept("have", "has", "are", "been", "worked", "completed", "done", "knitted", "knit", "in", "all", "total", "altogether") {
+			info.total = info.total || p.last1().is("all", "total", "altogether")
+		}
+		if !info.total && !p.last1().row() && !p.onlyRows {
+			p.reading(p.tokens[save].to(p.last()), "read as so many rows from here on: say \"in all\" if those before are among them")
 		}
 	}
 	info.counts, info.open = without(n), false

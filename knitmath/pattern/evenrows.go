@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strconv"
 
+	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -28,7 +29,7 @@ func (r *runner) even(i int) {
 	rows := 0
 	if info.counts != nil {
 		if rows = at(info.counts, r.size); info.total { // "until 14 rows in all": with those since the cast-on
-			rows = max(rows-len(r.history), 0)
+			rows = r.rowsBeyond(l, rows, len(r.history))
 		}
 	}
 	lines := r.patternLines(info)
@@ -209,13 +210,21 @@ func (r *runner) cycle(i int, lines []int16) {
 	start := r.now
 	n := at(l.info.forRows, r.size)
 	if l.info.total {
-		n = max(n-len(lines), 0)
+		n = r.rowsBeyond(l, n, len(lines))
 	}
 	if r.cyclic(lines, n, l.info.at) {
 		r.ended(l)
 		r.numberedTo(&l.info)
 		r.close(i, start)
 	}
+}
+
+// rowsBeyond is how many rows are still to be worked of all of them, so many of which have been.
+func (r *runner) rowsBeyond(l *Line, all, worked int) int {
+	if all < worked && r.wanted(ReasonRows, l.info.at) {
+		r.fault(KindMistake, ReasonRows, l.info.at, 0, report.CountOf(worked, "rows")+" have been worked already, not "+strconv.Itoa(all))
+	}
+	return max(all-worked, 0)
 }
 
 // already is how often rows were worked before: once each, or, of a single one, as

@@ -28,7 +28,7 @@ func (p *parser) headed() bool {
 	text := p.found.source[p.tokens[i].start:p.tokens[stop-1].end]
 	note := draft.Front(p.tokens[i].text) && !(p.began && p.worksAfterLead(i, end))
 	if note {
-		stop = end
+		stop = p.noteEnd(i, end)
 	}
 	p.endPattern()
 	p.passTo(stop)
@@ -36,9 +36,11 @@ func (p *parser) headed() bool {
 		p.piece.Lines[n-1].info.heading = true
 	}
 	p.workedInHeading(i, stop)
-	if note {
+	switch {
+	case note && stop < end:
+	case note:
 		p.passWrapped()
-	} else {
+	default:
 		p.beginPattern(i, stop, text)
 		p.orderedHeading(i, stop)
 	}

@@ -25,7 +25,8 @@ var setAside = []string{"Place last {C} sts on holder.", "Place rem {C} sts on a
 	"Place the first {A} sts on a holder for left shoulder."}
 
 // asideInRow are such words in the sentence of the row.
-var asideInRow = []string{", placing last {C} sts on holder.", ", place last {C} sts on a holder.", "; place these last {C} sts on a holder.",
+var asideInRow = []string{", placing last {C} sts on holder.", ", place last {C} sts on a holder.",
+	"; place these last {C} sts on a holder.",
 	"; leave the other {A} sts on holder.", ", leaving first {A} sts on a holder.", ", then place last {C} sts on hold."}
 
 // partsOfNeck are A, B and C.

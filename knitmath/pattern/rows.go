@@ -30,6 +30,9 @@ func (r *runner) repeat(i int) {
 		}
 		return
 	}
+	if passes > 0 {
+		r.oddRowsTurn(l, lines, true)
+	}
 	start := r.now
 	r.withoutEdges(l, func() {
 		if info.adapting { // the plain stitches between the changes are other ones each time
@@ -269,7 +272,7 @@ func (r *runner) openPasses(l *Line, lines []int16) (int, bool) {
 		return 1, true
 	case change == 0:
 		r.fault(KindReading, ReasonOpenLength, l.info.at, 0, "the number of rows is left open; the count stays the same")
-		r.oddRowsTurn(l, lines)
+		r.oddRowsTurn(l, lines, false)
 		r.openSide(l, len(lines))
 		return 0, true
 	}

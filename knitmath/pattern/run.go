@@ -189,6 +189,7 @@ func (r *runner) piecesTold(info *lineInfo) {
 // compareAlone compares the stitches with what is claimed beside words that work none.
 func (r *runner) compareAlone(i int) {
 	l := &r.piece.Lines[i]
+	r.needlesEven(l)
 	if len(l.ClaimedStitches) > 0 || l.info.perNeedle != nil || l.info.tellsPart && r.known {
 		r.record(i)
 		r.close(i, r.now)

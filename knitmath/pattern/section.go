@@ -31,8 +31,12 @@ func (p *parser) frontMatter() bool {
 	case p.frontHeading(p.next, end):
 		alone := p.headingAlone(p.next, end)
 		p.endPattern()
-		p.passTo(end)
+		stop := p.noteEnd(p.next, end)
+		p.passTo(stop)
 		p.section = sectionBody
+		if stop < end {
+			return true
+		}
 		if alone {
 			p.section = sectionFront
 		} else {

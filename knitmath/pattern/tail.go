@@ -121,7 +121,7 @@ func (p *parser) tailWords(line *Line) {
 	t := p.peek()
 	switch {
 	case p.sizesInTail(info), t.kind == tokenWord && p.acceptEnd(p.colourEnd(p.next)):
-	case t.is("divided", "distributed", "arranged", "split", "spread", "dividing", "distributing", "evenly") && p.overNeedles(),
+	case t.is("divided", "distributed", "arranged", "split", "spread", "dividing", "distributing", "evenly") && p.overNeedles(info),
 		p.arrangedInTail(info):
 	case p.acceptAny(unjoined):
 		info.turns = constructionFlat

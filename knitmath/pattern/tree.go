@@ -209,10 +209,12 @@ type lineInfo struct {
 	untilTurned   turnedUntil // until is of stitches between turns, or beyond them
 	reachesBack   bool        // it puts more stitches aside than it has worked in some size
 	startMoves    bool        // the round begins after it, says its text
-	marked        [][]int     // markers are placed after so many stitches of a cast-on
-	joins         bool        // other pieces are joined: all that is on the needle then
-	onLast        bool        // its change is made in the last of the rows before it
-	asGiven       bool        // words of it are told by no step: it is not written anew
+	needles       int         // it lays all its stitches evenly on so many needles
+	needlesAt     span
+	marked        [][]int // markers are placed after so many stitches of a cast-on
+	joins         bool    // other pieces are joined: all that is on the needle then
+	onLast        bool    // its change is made in the last of the rows before it
+	asGiven       bool    // words of it are told by no step: it is not written anew
 }
 
 // turning says whether the work goes on flat or in the round.
