@@ -20,13 +20,7 @@ func (r *runner) oddRowsTurn(l *Line, lines []int16, told bool) {
 			return
 		}
 		row := &r.piece.Lines[line]
-		side := row.info.side
-		switch row.info.every {
-		case everyWS:
-			side = stitch.WrongSide
-		case everyRS:
-			side = stitch.RightSide
-		}
+		side := row.info.sideNamed()
 		alike = alike && r.piece.Lines[lines[0]].bare() == row.bare()
 		if side == stitch.SideUnspecified || row.info.otherSide || len(row.info.ranges) == 0 {
 			continue
@@ -41,6 +35,17 @@ func (r *runner) oddRowsTurn(l *Line, lines []int16, told bool) {
 		r.fault(KindReading, ReasonReading, l.info.at, 0, report.CountOf(n, "rows")+
 			" are repeated back and forth: every second time each of them is on the other side")
 	}
+}
+
+// sideNamed is the side that the label of a row says it is on, itself or those for which it stands.
+func (info *lineInfo) sideNamed() stitch.Side {
+	switch info.every {
+	case everyWS:
+		return stitch.WrongSide
+	case everyRS:
+		return stitch.RightSide
+	}
+	return info.side
 }
 
 // bare is the text of a row without its label.
