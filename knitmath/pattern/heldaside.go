@@ -19,8 +19,8 @@ func (p *parser) heldInRow(steps *[]Step) asideKind {
 		}
 		return asideNone
 	}
-	if n := len(*steps); n > 0 && single((*steps)[n-1].RemainingStitches, 0) && !p.onlyRows && p.depth == 0 {
-		p.next = save // the row is at its end: which of its parts is put aside is seen when they are known
+	if p.depth == 0 && !p.onlyRows && atEnd(*steps) {
+		p.next = save // which of the parts of the row is put aside is seen when they are known
 		p.found.rewind(found)
 		return asideEnds
 	}
@@ -44,6 +44,12 @@ func (p *parser) heldInRow(steps *[]Step) asideKind {
 	return asideRead
 }
 
+// atEnd reports whether steps go to the end of the row.
+func atEnd(steps []Step) bool {
+	n := len(steps)
+	return n > 0 && single(steps[n-1].RemainingStitches, 0)
+}
+
 // holdsWorked reports whether an aside from token i on puts stitches aside that the steps before it
 // have worked.
 func (p *parser) holdsWorked(i int, info *lineInfo, steps []Step) bool {
@@ -60,8 +66,7 @@ func stopsShort(steps []Step) bool {
 // lastOfAll reports whether an aside from token i on is about the last stitches of a row that has
 // been worked to its end, "k to end, placing last 8 sts on hold".
 func (p *parser) lastOfAll(i int, steps []Step) bool {
-	n := len(steps)
-	return n > 0 && single(steps[n-1].RemainingStitches, 0) && p.anyOf(i, min(i+4, p.next), "last")
+	return atEnd(steps) && p.anyOf(i, min(i+4, p.next), "last")
 }
 
 // leaveJust reports whether steps stop before so many stitches: "to last 4 sts, place these 4

@@ -40,6 +40,14 @@ func (r *runner) comparedLast(l *Line, n int64) {
 	r.fault(KindMistake, ReasonClaim, l.info.at, int(n-parts[1]), stitches(int(parts[1]))+" were worked last, not "+strconv.Itoa(int(n)))
 }
 
+// heldOf compares stitches that are put aside with those that lie there, and is how many they are.
+func (r *runner) heldOf(l *Line, n int64) int64 {
+	if parts := r.partsLeft(); parts != nil && r.aside == 0 {
+		return r.partHeld(l, parts, n)
+	}
+	return r.wholeHeld(l, n)
+}
+
 // partHeld compares stitches that are put aside with the parts that the row before has left, and is how many they are:
 // one of the parts, or all but one. Whether far fewer are some of a part is asked.
 func (r *runner) partHeld(l *Line, parts []int64, n int64) int64 {

@@ -85,11 +85,7 @@ func (r *runner) hold(l *Line) {
 	if n > total && r.other != nil && r.other.total() == n && r.resolved(l, n) {
 		total = n
 	}
-	if parts := r.partsLeft(); parts != nil && r.aside == 0 {
-		n = r.partHeld(l, parts, n)
-	} else {
-		n = r.wholeHeld(l, n)
-	}
+	n = r.heldOf(l, n)
 	r.oversHeld = max(r.oversHeld, r.overs)
 	if r.aside > 0 && n <= r.aside { // they were left out before
 		r.put(n)
