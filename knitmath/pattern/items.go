@@ -10,10 +10,13 @@ import (
 // items reads steps up to a closing bracket, the end of the row, a claim, or
 // "rep from *". inner is the closing bracket awaited, "" at the top.
 func (p *parser) items(inner string) ([]Step, bool) {
-	memory := p.inHand
-	p.inHand = nil // what is within a bracket gets another piece
-	steps, ok := p.itemsInto(memory[:0], inner)
-	p.inHand = steps
+	at := p.within
+	if at == len(p.inHand) {
+		p.inHand = append(p.inHand, nil)
+	}
+	p.within++ // what is within a bracket gets another piece
+	steps, ok := p.itemsInto(p.inHand[at][:0], inner)
+	p.within, p.inHand[at] = at, steps
 	return p.kept(steps), ok
 }
 

@@ -77,13 +77,21 @@ func (p *parser) ornament(i int) bool {
 	if first.kind != tokenStar || i == p.next {
 		return false
 	}
-	for n := i; n < len(p.tokens)-1; n++ {
+	if p.starsFrom == nil {
+		p.findRepeatedStars()
+	}
+	return p.starsFrom[first.text] < i
+}
+
+// findRepeatedStars finds where the text last repeats from each of its stars: once, since a text may have thousands of them.
+func (p *parser) findRepeatedStars() {
+	p.starsFrom = map[string]int{}
+	for n := range p.tokens[:len(p.tokens)-1] {
 		p.looked++
-		if p.tokens[n].is("from", "between", "rep", "repeat", "to") && p.tokens[n+1].kind == tokenStar && p.tokens[n+1].text == first.text {
-			return false
+		if p.tokens[n+1].kind == tokenStar && p.tokens[n].is("from", "between", "rep", "repeat", "to") {
+			p.starsFrom[p.tokens[n+1].text] = n
 		}
 	}
-	return true
 }
 
 // sentence reads a row with its label, or one direction after the other.

@@ -122,7 +122,8 @@ type parser struct {
 	rowSizes      uint32       // the sizes that the label at hand says, 0 for all
 	fastens       bool         // the row at hand ends with "fasten off"
 	inNeedles     bool         // a round is read needle by needle
-	inHand        []Step       // memory for the steps of a row or a bracket, while they are read
+	inHand        [][]Step     // memory for the steps of a row, and of the brackets within, while they are read
+	within        int          // so many of them
 	stepRoom      []Step       // memory for those that were read
 	sofar         []Step       // of the row or the bracket at hand, what comes before the next step
 	shapedBracket bool         // the brackets of "work 8 rows (dec 1 st on last row)" are open
@@ -151,6 +152,7 @@ type parser struct {
 	lastPassed    int             // the finding of what was passed over last, from 1
 	passedEnd     int32           // where that ends
 	markNames     map[string]bool // letters by which the text tells its markers apart
+	starsFrom     map[string]int  // where the text last repeats from stars; nil where nobody has asked
 	spanned       string          // the chart of which a row said between which of its stitches it is worked
 	order         *ordered        // in which headed sets of rows are worked
 	matched       [2]int          // the sentence that has been looked through for another part

@@ -8,7 +8,7 @@ import "example.com/knitmath/knitmath/stitch"
 type room struct {
 	tokens  []token // up to 40 times the length of a text
 	lines   []Line
-	inHand  []Step    // of a row
+	inHand  [][]Step  // of a row, and of the brackets within
 	steps   []Step    // of all
 	said    []Finding // on reading
 	found   []Finding // on reading and working
