@@ -5,6 +5,7 @@ import (
 	"math"
 	"math/rand/v2"
 	"slices"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/curve"
@@ -233,6 +234,10 @@ func knitPiece(t *testing.T, at string, in Input, out Neckline, p Piece) {
 		}
 		if err := k.m.TakeUp(stitch.RightSide, held); err != nil {
 			t.Fatalf("%s: the second side: %v", at, err)
+		}
+		told := strings.Contains(strings.Join(p.directions(nil, out), "\n"), "on hold, and the yarn overs among them,")
+		if told != (k.yo && k.m.Unresolved() > 0) {
+			t.Errorf("%s: of %d held the yarn overs are told: %v", at, k.m.StitchCount(), told)
 		}
 		k.work(PartSecondSide, p.NeckRowNumber, max(ends[1], last(PartSecondSide)))
 		secondTop := p.NeckRowNumber - 1 + p.SecondSideDepthRows
