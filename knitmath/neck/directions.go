@@ -125,11 +125,11 @@ func (l *layout) secondWords(stitches int) []string {
 	if l.held && l.centre > 0 {
 		d = append(d, "Note: leave the "+report.CountOf(l.centre, "stitches")+" of the middle on hold for the band.")
 	}
-	s += " put the " + report.CountOf(stitches, "stitches") + " on hold"
 	if l.method() == shortrow.TurnMethodYarnOver && l.shortRows && l.slopeRow(second, 0) < 0 {
-		s += ", and the yarn overs among them,"
+		d = append(d, "Note: the yarn overs on hold are not counted as stitches.")
 	}
-	return append(d, s+" back on the needle and join the yarn at the neck edge, the right side facing.")
+	return append(d, s+" put the "+report.CountOf(stitches, "stitches")+
+		" on hold back on the needle and join the yarn at the neck edge, the right side facing.")
 }
 
 // alike is how many rows at the beginning of a list, one at least, are the same decrease
