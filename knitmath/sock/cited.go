@@ -56,67 +56,89 @@ var (
 		Citation: "common practice"}
 )
 
-// Sources says where the figures come from.
-func (o Heel) Sources() []report.Source {
-	list := []report.Source{halfCited}
-	if o.FootToHeelCm != nil {
-		list = append(list, footToHeelCited, lengthCited)
+// sources are those of what is taken.
+type sources []report.Source
+
+// taken adds a source of what is taken, unless it was given.
+func (l *sources) taken(given bool, s report.Source) {
+	if !given {
+		*l = append(*l, s)
 	}
-	switch o.kind {
-	case HeelKindShortRows:
-		list = append(list, thirdsCited, turningCited)
-	case HeelKindWasteYarn:
-		list = append(list, afterCited, wedgeCited)
-	case HeelKindRound, HeelKindSquare, HeelKindHeart:
-		if o.toeUp {
-			return ofFoot(o.sourcesToeUp(list), o.Stitches != nil, false)
-		}
-		turn := map[HeelKind]report.Source{HeelKindRound: roundCited, HeelKindHeart: heartCited, HeelKindSquare: squareCited}
-		list = append(list, flapCited, slippedCited, turn[o.kind], pickUpCited, gussetCited)
-	}
-	return ofFoot(list, o.Stitches != nil, false)
 }
 
-// sourcesToeUp are those of a heel of gussets worked from the toe up.
-func (o Heel) sourcesToeUp(list []report.Source) []report.Source {
-	switch o.kind {
-	case HeelKindHeart:
-		return append(list, heartCited, toeUpHeartCited, gussetCited)
-	case HeelKindRound:
-		list = append(list, toeUpTurnCited, turningCited)
+// Sources says where the figures come from.
+func (o Heel) Sources() []report.Source {
+	var l sources
+	in := o.asked
+	l.taken(in.HeelStitches != nil, halfCited)
+	if o.FootToHeelCm != nil {
+		l = append(l, footToHeelCited)
+		l.taken(in.LengthEaseCm != nil, lengthCited)
 	}
-	return append(list, toeUpCited, slippedCited, gussetCited)
+	switch {
+	case o.kind == HeelKindShortRows:
+		l.taken(in.CentreStitches != nil, thirdsCited)
+		l = append(l, turningCited)
+	case o.kind == HeelKindWasteYarn:
+		l = append(l, afterCited, wedgeCited)
+	case o.toeUp:
+		o.citeToeUp(&l)
+	default:
+		l.taken(in.FlapRows != nil, flapCited)
+		l.taken(in.FlapStitch != FlapStitchUnspecified, slippedCited)
+		o.citeTurn(&l)
+		l.taken(in.PickUpStitches != nil, pickUpCited)
+		l.taken(in.GussetEveryRounds != nil, gussetCited)
+	}
+	l.taken(o.Stitches == nil || in.EasePercent != nil, easeCited)
+	return l
+}
+
+// citeTurn cites the turn of a flap.
+func (o Heel) citeTurn(l *sources) {
+	switch o.kind {
+	case HeelKindRound:
+		*l = append(*l, roundCited)
+	case HeelKindHeart:
+		*l = append(*l, heartCited)
+	default:
+		l.taken(o.asked.CentreStitches != nil, squareCited)
+	}
+}
+
+// citeToeUp cites what a heel of gussets takes that is worked from the toe up.
+func (o Heel) citeToeUp(l *sources) {
+	if o.kind == HeelKindHeart {
+		*l = append(*l, heartCited, toeUpHeartCited)
+	} else {
+		if o.kind == HeelKindRound {
+			l.taken(o.asked.CentreStitches != nil, toeUpTurnCited)
+			*l = append(*l, turningCited)
+		}
+		*l = append(*l, toeUpCited)
+		l.taken(o.asked.FlapStitch != FlapStitchUnspecified, slippedCited)
+	}
+	l.taken(o.asked.GussetEveryRounds != nil, gussetCited)
 }
 
 // Sources says where the figures come from.
 func (o Toe) Sources() []report.Source {
-	var list []report.Source
+	var l sources
+	in := o.asked
 	switch o.kind {
 	case ToeKindRound:
-		list = append(list, roundToeCited)
-		if o.toFoot {
-			list = append(list, quarterCited)
-		}
-		if o.toFoot && !o.footKnown {
-			list = append(list, asLongCited)
-		}
+		l = append(l, roundToeCited)
+		l.taken(in.WedgeCount != nil, quarterCited)
+		l.taken(in.WedgeCount != nil || in.FootLengthCm != nil, asLongCited)
 	case ToeKindStar:
-		list = append(list, starCited)
+		l = append(l, starCited)
 	case ToeKindShortRows:
-		list = append(list, shortToeCited, turningCited)
+		l.taken(in.CentreStitches != nil, shortToeCited)
+		l = append(l, turningCited)
 	default:
-		list = append(list, wedgeCited)
+		l = append(l, wedgeCited)
 	}
-	return ofFoot(list, o.Stitches != nil, o.FootToToeCm != nil)
-}
-
-// ofFoot adds what was taken of the measures of a foot.
-func ofFoot(list []report.Source, around, long bool) []report.Source {
-	if around {
-		list = append(list, easeCited)
-	}
-	if long {
-		list = append(list, lengthCited)
-	}
-	return list
+	l.taken(o.Stitches == nil || in.EasePercent != nil, easeCited)
+	l.taken(o.FootToToeCm == nil || in.LengthEaseCm != nil, lengthCited)
+	return l
 }

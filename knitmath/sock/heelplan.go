@@ -48,6 +48,7 @@ type Heel struct {
 	// Outline is nil unless asked for.
 	Outline *outline.Outline
 
+	asked  HeelInput
 	kind   HeelKind
 	toeUp  bool
 	unit   measure.DisplayUnit
@@ -87,7 +88,7 @@ func PlanHeel(in HeelInput) (Heel, error) {
 	if err != nil {
 		return Heel{}, in.advised(err)
 	}
-	out.Notices = append(h.notices(out), out.Notices...)
+	out.asked, out.Notices = in, append(h.notices(out), out.Notices...)
 	out.summary, out.directions = out.summarise(), out.direct()
 	if in.WithOutline {
 		out.Outline = h.outline(out)

@@ -84,14 +84,13 @@ type Toe struct {
 	// Outline is nil unless asked for.
 	Outline *outline.Outline
 
+	asked  ToeInput
 	kind   ToeKind
 	toeUp  bool
 	unit   measure.DisplayUnit
 	method shortrow.TurnMethod
 	// adjusted is the count that the toe divides where that is not the round's, else 0.
 	adjusted int
-	// toFoot says that the sections of a round toe follow from the foot, and footKnown that its length was given.
-	toFoot, footKnown bool
 	// closing is how the tube is closed; empty of short rows.
 	closing    []string
 	summary    string
@@ -119,7 +118,7 @@ func PlanToe(in ToeInput) (Toe, error) {
 	if err != nil {
 		return Toe{}, in.advised(err)
 	}
-	out.Notices = t.notices(in, out)
+	out.asked, out.Notices = in, t.notices(in, out)
 	out.summary, out.directions = out.summarise(), out.direct()
 	if in.WithOutline {
 		out.Outline = t.outline(out)
@@ -179,7 +178,6 @@ func (t toe) planClosing(c *fault.Checks, in ToeInput) Toe {
 	if plan.Rounds[0].Adjusts {
 		decreases, out.adjusted = decreases-1, plan.Rounds[0].Instruction.EndStitches
 	}
-	out.toFoot, out.footKnown = in.WedgeCount == nil, in.FootLengthCm != nil
 	out.WedgeCount, out.DecreaseRounds, out.TipStitches, out.LengthRows = &q.Wedges, &decreases, plan.EndStitches, plan.RoundCount
 	if t.toeUp {
 		plan = q.Opened(plan)
