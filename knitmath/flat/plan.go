@@ -161,10 +161,13 @@ type far struct {
 const blockedOut = 15.0
 
 // departures looks at every row. Near the centre, where there are few stitches, a part of
-// them says little.
+// them says little; a ring may begin with many.
 func (p *piece) departures(changes []change) departed {
 	var d departed
-	count, next := p.start, 0
+	count, next, few := p.start, 0, 3*float64(p.start)
+	if p.form == FormRing {
+		few = 3 * float64(p.wedges)
+	}
 	for row := 1; row <= p.rows; row++ {
 		if next < len(changes) && changes[next].row == row {
 			count = changes[next].to
@@ -175,7 +178,7 @@ func (p *piece) departures(changes []change) departed {
 		if wanted >= float64(p.start) {
 			d.greatest = max(d.greatest, math.Abs(off))
 		}
-		if percent := 100 * off / wanted; wanted >= 3*float64(p.start) && math.Abs(off) > p.unseen() {
+		if percent := 100 * off / wanted; wanted >= few && math.Abs(off) > p.unseen() {
 			if percent < min(-blockedOut, d.fewest.percent) {
 				d.fewest = far{row, count, percent}
 			}

@@ -111,6 +111,9 @@ func (p *piece) tolerance() float64 {
 	if p.edged() {
 		usual = max(usual, min(2/p.grows, smallPart*float64(p.rows)))
 	}
+	if p.form == FormRing { // at its hole rows are as short as the hole, however many there are
+		usual = min(usual, max(defaultTolerance, smallPart*p.base/p.grows))
+	}
 	return fault.Or(p.in.ToleranceRows, usual)
 }
 

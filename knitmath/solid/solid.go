@@ -134,6 +134,7 @@ type Solid struct {
 	of                  revolved
 	openFirst, openLast bool
 	sharp               []int   // rounds that are purled for sharp edges
+	measured            string  // of which rounds the greatest departure is, in words
 	stuffOpenCm         float64 // how wide it is open when it is stuffed
 }
 

@@ -40,11 +40,13 @@ func (b *revolved) roundAnswer() Solid {
 		WedgeCount: b.wedges, MeridianCm: b.way.length(), EdgeRoundNumbers: b.edgeRounds(), Limbs: b.limbs,
 		WantedTotalStitches: b.surface, sharp: b.sharp()}
 	out.AcrossCm = b.st.SizeCm(out.GreatestStitches) / math.Pi
-	turns := 0
+	turns, least := 0, min(float64(b.wedges), slices.Max(b.wanted)) // ends want fewer than they can have
 	for i, count := range b.counts {
 		out.TotalStitches += count
 		off := float64(count) - b.wanted[i]
-		if b.wanted[i] >= float64(b.wedges) {
+		if b.wanted[i] < least {
+			out.measured = " that wants at least " + measure.Decimal(least, 1)
+		} else {
 			out.GreatestDepartureStitches = max(out.GreatestDepartureStitches, math.Abs(off))
 		}
 		if i > 0 && count != b.counts[i-1] {

@@ -41,7 +41,7 @@ func settleCounts(c *fault.Checks, b *revolved, in SolidInput) {
 		c.Infeasible("its widest round would have fewer than "+strconv.Itoa(leastAround)+" stitches", append(fieldsOf(in), "gauge.stitches")...)
 		return
 	}
-	b.wedges = fault.Or(in.WedgeCount, b.likedWedges())
+	b.wedges = fault.Or(in.WedgeCount, b.likedWedges(around))
 	most := 0
 	for i := range n {
 		b.counts[i] = b.nearest(b.wanted[i])
@@ -79,10 +79,11 @@ func (b *revolved) drawIn() {
 	}
 }
 
-// likedWedges is how many wedges there are unless asked otherwise: as many as are usual, or up
-// to so many more with which the count of a tube comes nearer to what it wants.
-func (b *revolved) likedWedges() int {
-	best := max(usualWedges, measure.CeilQuotient(b.flat, 1))
+// likedWedges is how many wedges there are unless asked otherwise, where the widest round wants so many stitches: as many as are
+// usual and lie flat, or as that wants if it wants fewer, or up to so many more with which the count of a tube comes nearer to
+// what it wants.
+func (b *revolved) likedWedges(around float64) int {
+	best := min(max(usualWedges, measure.CeilQuotient(b.flat, 1)), int(measure.RoundHalfUp(around)))
 	tube := 0.0
 	for i := range b.wanted {
 		if b.steady(i) {
@@ -125,7 +126,7 @@ func (b *revolved) point() {
 	if b.wedges%2 == 1 || half < 3 {
 		return
 	}
-	wants := func(i int) bool { return b.wanted[i] < 0.75*float64(b.wedges) }
+	wants := func(i int) bool { return b.wanted[i] < 0.75*float64(b.wedges) && !b.steady(i) }
 	n := len(b.counts)
 	for i := 0; wants(1) && i < n/2 && wants(i); i++ {
 		b.counts[i] = half

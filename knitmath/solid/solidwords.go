@@ -65,7 +65,8 @@ func (o Solid) closeness() string {
 		return s + "no stitch has more than " + report.AmountOf(measure.Decimal(o.GreatestDepartureRows, 1), "rows") +
 			" too many or too few round it."
 	}
-	return s + "no round is more than " + report.AmountOf(measure.Decimal(o.GreatestDepartureStitches, 1), "stitches") + " off."
+	off := report.AmountOf(measure.Decimal(o.GreatestDepartureStitches, 1), "stitches")
+	return s + "no round" + o.measured + " is more than " + off + " off."
 }
 
 // Directions write the solid as a pattern would.

@@ -371,8 +371,9 @@ type PlanSolidRequest struct {
 	// Where in a round the count changes. Default staggered.
 	Lines SolidLines `protobuf:"varint,9,opt,name=lines,proto3,enum=knitmath.v1.SolidLines" json:"lines,omitempty"`
 	// How many stitches a round gains or loses at a time, 1 to 24. Default 6, more
-	// where a flat base wants more a round, and up to 3 more where they come nearer to
-	// what a tube wants. With 1 every round has the nearest count. Of short rows, how many
+	// where a flat base wants more a round, as many as the widest round wants where that is fewer,
+	// and up to 3 more where they come nearer to
+	// what a tube wants. With 1 every round but at edges has nearly the nearest count. Of short rows, how many
 	// wedges: default about 8, with which as many rows go round it as are wanted.
 	WedgeCount *int32 `protobuf:"varint,10,opt,name=wedge_count,json=wedgeCount,proto3,oneof" json:"wedge_count,omitempty"`
 	// How wide the opening is through which it is stuffed, in cm, 0.1 to 200, less than the
@@ -834,7 +835,7 @@ type PlanSolidResponse struct {
 	// can bring them there.
 	WantedTotalStitches float64 `protobuf:"fixed64,11,opt,name=wanted_total_stitches,json=wantedTotalStitches,proto3" json:"wanted_total_stitches,omitempty"`
 	// The greatest distance of a round from what is wanted, in stitches, where a
-	// round wants as many as there are wedges.
+	// round wants as many as there are wedges, or as the widest.
 	GreatestDepartureStitches float64 `protobuf:"fixed64,12,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
 	// Across the widest round, in cm, from its stitches.
 	AcrossCm float64 `protobuf:"fixed64,13,opt,name=across_cm,json=acrossCm,proto3" json:"across_cm,omitempty"`
