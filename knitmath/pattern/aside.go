@@ -33,7 +33,7 @@ func (p *parser) aside(steps *[]Step, inner string) asideKind {
 		return asideRead
 	case p.own[t.text].name != "", p.phraseHere(p.next) && !t.is("sl", "slip", "place"):
 		return asideNone
-	case p.toldAside(*steps), t.is("for") && p.forEffect(*steps, inner):
+	case p.toldAside(*steps):
 		return asideRead
 	}
 	if kind := p.otherForm(*steps, inner); kind != asideNone {
@@ -48,6 +48,9 @@ func (p *parser) aside(steps *[]Step, inner string) asideKind {
 	}
 	if kind == asideNone {
 		kind = p.asideByVerb(steps, inner)
+	}
+	if kind == asideNone && len(*steps) > 0 && p.toldBeside() {
+		kind = asideRead
 	}
 	return kind
 }
@@ -87,25 +90,6 @@ func (p *parser) repsRemark(steps []Step) bool {
 	p.next += 7
 	p.passed(from.to(p.last()))
 	return true
-}
-
-// forEffect passes over ", for a sharp edge where the flat part meets the side" at the end of a row: what
-// the row is good for.
-func (p *parser) forEffect(steps []Step, inner string) bool {
-	if len(steps) == 0 || inner != "" || !p.tokens[p.next-1].is(",") || !p.effectAt(p.next) {
-		return false
-	}
-	p.passTail(p.sentenceEnd(p.next))
-	return true
-}
-
-// effectAt reports whether such words stand at token i.
-func (p *parser) effectAt(i int) bool {
-	if !p.tokens[i].is("for") || !p.tokens[i+1].is("a", "an", "the") {
-		return false
-	}
-	end := p.sentenceEnd(i)
-	return p.alarm(i, end, true) == 0 && !p.anyNumber(i, end)
 }
 
 // castsOnLast reports whether stitches were cast on just before.

@@ -17,6 +17,7 @@ var smallSets = []struct {
 	{"first.json", 33, 1, 19},
 	{"second.json", 28, 3, 21},
 	{"third.json", 25, 1, 19},
+	{"fourth.json", 0, 9, 0},
 }
 
 // TestSmallThings asks each set and prints how many were and are read right.

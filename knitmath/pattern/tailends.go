@@ -39,23 +39,6 @@ func (p *parser) lastOneTold() bool {
 	return true
 }
 
-// soThat passes over "so you can rest", "so that they do not show": what a direction is good for. Words
-// that may change a count are asked about, but for what is done after "can" or "may".
-func (p *parser) soThat() bool {
-	if !p.peek().is("so") || !p.ahead(1).is("you", "that", "it", "they", "as") {
-		return false
-	}
-	i := p.next + 1
-	for ; !p.endsAt(i) && !p.tokens[i].is(",", ";", "(") && !p.claimAt(i); i++ {
-		t := &p.tokens[i]
-		if t.kind != tokenWord || (alarming(t.text) || p.notation(t.text)) && !(t.is("rest") && p.tokens[i-1].is("can", "may")) {
-			return false
-		}
-	}
-	p.passTail(i)
-	return true
-}
-
 // endingBefore is the index after "ending last rnd 4 sts before BOR": the round begins there; 0 if
 // that is not what comes next.
 func (p *parser) endingBefore() int {

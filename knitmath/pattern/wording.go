@@ -257,7 +257,7 @@ func (p *parser) rowEnds() bool {
 	if end := p.remarkEnd(p.next); end != 0 && p.endsAt(end) { // "Knit (13 rnds)."
 		return true
 	}
-	if p.turnEnds(p.next) || p.markerLast(p.next) || p.peek().is(",") && p.effectAt(p.next+1) {
+	if p.turnEnds(p.next) || p.markerLast(p.next) || p.peek().is(",") && p.besideEnd(p.next+1) != 0 {
 		return true
 	}
 	t := p.peek()
