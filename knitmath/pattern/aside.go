@@ -134,8 +134,11 @@ func (p *parser) asideByVerb(steps *[]Step, inner string) asideKind {
 	case "rep", "repeat":
 		return asideNone
 	}
-	if atTop && p.rowsOrShaping() {
+	switch {
+	case atTop && p.rowsOrShaping():
 		return asideEnds
+	case atTop && tending[p.peek().text]:
+		return p.yarnAside(false)
 	}
 	return asideNone
 }

@@ -82,3 +82,26 @@ func (p *parser) toldBeside() bool {
 	}
 	return end != 0
 }
+
+// tending are verbs of which a whole clause is passed over unless a word of it might change a count: those of yarn that ends
+// a piece, and those that may lead in what is worked, are none.
+var tending = wordSet(`weave block sew measure try wash steam press stuff darn attach secure tie adjust check read see count please
+	use enjoy hide neaten trim lay pin dry soak fold mark tack carry remember ensure wind ease fit allow tighten`)
+
+// calmEnd is the index after the clause of a verb, which was just read, that works no stitch; 0 if a word of it might change a
+// count.
+func (p *parser) calmEnd(verb *token) int {
+	if !tending[verb.text] || p.inRow {
+		return 0
+	}
+	i := p.next
+	for ; !p.endsAt(i) && !p.tokens[i].is(",", ";", ":", "(") && !(p.tokens[i].is("and", "then") && p.verbAt(i+1)); i++ {
+		if p.tokens[i].kind == tokenNumber && !p.measured(i) {
+			return 0
+		}
+	}
+	if p.alarm(p.next, i, true) != 0 {
+		return 0
+	}
+	return i
+}

@@ -82,7 +82,7 @@ var directs = map[string]kindOfVerb{
 	"continue": verbShape | verbRepeat | verbEven,
 	"proceed":  verbRepeat | verbEven, "keep": verbRepeat | verbEven, "rib": verbShape | verbEven,
 	"knit": verbShape | verbRepeat | verbEven, "purl": verbShape | verbEven, "k": verbShape | verbEven, "p": verbShape | verbEven,
-	"even": verbEven, "patt": verbEven,
+	"even": verbEven, "patt": verbEven, "for": verbEven, "over": verbEven, "without": verbEven,
 	"co": verbCast, "cable-cast": verbCast, "loop-cast": verbCast, "cast": verbCast | verbBind,
 	"provisionally": verbCast, "loosely": verbCast | verbBind,
 	"bo": verbBind, "at": verbBind, "bind": verbBind, "three-needle": verbBind, "3-needle": verbBind,
@@ -132,6 +132,11 @@ func (p *parser) passing(line *Line) bool {
 	from := p.peek().span
 	first := p.peek()
 	p.next++
+	if end := p.calmEnd(first); end != 0 {
+		p.next--
+		p.passedTo(line, end)
+		return true
+	}
 	ok := true
 	switch first.text {
 	case "pm":

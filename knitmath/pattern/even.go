@@ -24,6 +24,9 @@ func (p *parser) even(line *Line) bool {
 	}
 	w := evenWork{verb: p.peek(), from: p.peek().span}
 	first := p.next
+	if !p.evenLed(&w, info) {
+		return false
+	}
 	p.next++
 	if w.verb.is("work", "cont", "continue", "knit", "keep") {
 		p.next = p.partNamed(p.next)
@@ -47,6 +50,21 @@ func (p *parser) even(line *Line) bool {
 	}
 	info.rib, info.ribAs = p.ribIn(first, p.next), p.ribAs(first)
 	return p.evenRows(line, &w)
+}
+
+// evenLed reads what is said of the rows before the verb, "for 6 rows, work", "without shaping, knit", and reports
+// whether a verb comes next.
+func (p *parser) evenLed(w *evenWork, info *lineInfo) bool {
+	if !w.verb.is("for", "over", "without") {
+		return true
+	}
+	for !p.accept(",") {
+		if !p.evenPart(w, info) {
+			return false
+		}
+	}
+	w.verb = p.peek()
+	return w.verb.is("work", "cont", "continue", "proceed", "knit", "k", "purl", "p", "rib", "patt")
 }
 
 // rowsFollow reports whether "work as follows:" comes next, after which the rows are written.
@@ -166,7 +184,10 @@ func (p *parser) evenPart(w *evenWork, info *lineInfo) bool {
 		return false
 	case t.is("even", "straight", "evenly", "plain", "without", "level"):
 		p.next++
-		p.accept("shaping")
+		if t.is("without") {
+			p.accept("any", "further", "more")
+			p.accept("shaping", "decreases", "increases", "decreasing", "increasing")
+		}
 		w.even = true
 		return true
 	case p.evenFabric(w, info), p.fabricAsOn(w):

@@ -1,11 +1,20 @@
 package pattern
 
+// beforeRowCount are words before a number of rows.
+var beforeRowCount = []string{"for", "over", "another", "a", "all", "further", "the", "next", "foll", "following", "exactly", "total", "of",
+	"additional", "an", "only", "just"}
+
 // evenCount reads a number of rows, or rows by their numbers.
 func (p *parser) evenCount(w *evenWork, info *lineInfo) bool {
 	save := p.next
-	p.accept("for")
-	p.accept("another", "a", "all")
-	p.accept("further", "the", "next")
+	for p.accept(beforeRowCount...) {
+	}
+	if p.tokens[max(p.next-1, save)].is("next", "foll", "following") && p.peek().row() && p.peek().text[len(p.peek().text)-1] != 's' && !w.counted {
+		info.inRounds = !p.peek().is("row")
+		p.next++
+		info.counts, w.counted = one, true
+		return true
+	}
 	if p.peek().row() && (p.ahead(1).kind == tokenNumber || p.ahead(1).is("as")) && save == p.next {
 		w.listed = p.ahead(1).kind == tokenNumber
 		return false

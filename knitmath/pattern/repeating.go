@@ -55,7 +55,7 @@ func (p *parser) repeatsAfter(verb *token) bool {
 }
 
 // worksAfresh reports whether a verb works rows, where "rep" works them again.
-func worksAfresh(verb *token) bool { return verb.is("work", "cont", "continue", "knit") }
+func worksAfresh(verb *token) bool { return verb.is("work", "cont", "continue", "knit", "proceed") }
 
 // repeatedOtherwise reads what a verb says again without naming rows: "rep from * again",
 // "cont in this way".
