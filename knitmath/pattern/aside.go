@@ -49,9 +49,6 @@ func (p *parser) aside(steps *[]Step, inner string) asideKind {
 	if kind == asideNone {
 		kind = p.asideByVerb(steps, inner)
 	}
-	if kind == asideNone && len(*steps) > 0 && p.toldBeside() {
-		kind = asideRead
-	}
 	return kind
 }
 
@@ -139,6 +136,8 @@ func (p *parser) asideByVerb(steps *[]Step, inner string) asideKind {
 		return asideEnds
 	case atTop && tending[p.peek().text]:
 		return p.yarnAside(false)
+	case len(*steps) > 0 && p.toldBeside():
+		return asideRead
 	}
 	return asideNone
 }

@@ -9,14 +9,11 @@ import (
 // It takes nothing if there is none.
 func (p *parser) direction(line *Line) bool {
 	t := p.peek()
-	if t.kind != tokenWord {
-		return false
-	}
-	if p.phraseEnd(p.next, seeElsewhere) != 0 {
+	if t.kind != tokenWord && p.ribEnd(p.next) == 0 && p.ribSpeltEnd(p.next) == 0 || p.phraseEnd(p.next, seeElsewhere) != 0 {
 		return false
 	}
 	save, found, before := p.next, p.found.mark(), line.info
-	for _, read := range [...]reader{(*parser).orderSaid, (*parser).halfForHeel, (*parser).fabricOfLabel,
+	for _, read := range [...]reader{(*parser).orderSaid, (*parser).halfForHeel, (*parser).fabricOfLabel, (*parser).ribSpelt,
 		(*parser).threeNeedle, (*parser).ontoNeedle, (*parser).fabricRows, (*parser).bareRepeat,
 		(*parser).charted, (*parser).contInThisWay,
 		(*parser).patternReps, (*parser).changeThisWay, (*parser).onTheseAlone, (*parser).heldTold} {
@@ -39,19 +36,24 @@ func (p *parser) direction(line *Line) bool {
 // directionAhead reports whether a direction begins with the next token. It reads it
 // on trial, and takes nothing.
 func (p *parser) directionAhead() bool {
-	if p.peek().kind != tokenWord || p.trying {
+	if p.peek().kind != tokenWord && p.ribEnd(p.next) == 0 || p.trying {
 		return false
 	}
+	save := p.next
+	defer func() { p.next = save }()
+	for p.accept("now", "then") {
+	}
+	p.auxiliary()
 	if _, ok := directs[p.peek().text]; !ok && !draft.Harmless(p.peek().text) {
 		end, _ := p.fabricRowsEnd(p.next)
 		return end != 0
 	}
 	p.trying = true
-	save, found, listed, named := p.next, p.found.mark(), p.listed, p.named
+	found, listed, named := p.found.mark(), p.listed, p.named
 	p.trial = Line{}
 	ok := p.direction(&p.trial)
 	p.looked += p.next - save
-	p.next, p.listed, p.named, p.trying = save, listed, named, false
+	p.listed, p.named, p.trying = listed, named, false
 	p.found.rewind(found)
 	return ok
 }

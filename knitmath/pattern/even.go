@@ -40,7 +40,7 @@ func (p *parser) even(line *Line) bool {
 	if w.even = w.verb.is("rib"); w.even {
 		p.fabricBracket()
 	}
-	if w.verb.is("rib", "patt") && p.stitchesNext() {
+	if w.verb.is("rib", "patt") && p.stitchesNext() && p.ribSpeltEnd(p.next) == 0 {
 		return false
 	}
 	for p.evenPart(&w, info) {
@@ -182,13 +182,7 @@ func (p *parser) evenPart(w *evenWork, info *lineInfo) bool {
 	switch {
 	case p.clauseEnds() && !t.is("and") && !p.fabricNext():
 		return false
-	case t.is("even", "straight", "evenly", "plain", "without", "level"):
-		p.next++
-		if t.is("without") {
-			p.accept("any", "further", "more")
-			p.accept("shaping", "decreases", "increases", "decreasing", "increasing")
-		}
-		w.even = true
+	case p.saidEven(w):
 		return true
 	case p.evenFabric(w, info), p.fabricAsOn(w):
 		return true
@@ -204,6 +198,20 @@ func (p *parser) evenPart(w *evenWork, info *lineInfo) bool {
 	}
 	return p.evenUntil(w, info)
 }
+
+// saidEven reads "even", "straight", "without shaping".
+func (p *parser) saidEven(w *evenWork) bool {
+	if !p.accept("even", "straight", "evenly", "plain", "without", "level") {
+		return false
+	}
+	for p.accept(withoutWhat...) {
+	}
+	w.even = true
+	return true
+}
+
+// withoutWhat is without what rows are worked even.
+var withoutWhat = []string{"any", "further", "more", "shaping", "decreases", "increases", "decreasing", "increasing"}
 
 // fabricAsOn passes over "as for Back" after a fabric.
 func (p *parser) fabricAsOn(w *evenWork) bool { return w.even && p.acceptEnd(p.asOnPartAt(p.next)) }
@@ -280,7 +288,7 @@ func (p *parser) evenFabric(w *evenWork, info *lineInfo) bool {
 		p.ribSpelled()
 		return true
 	}
-	return w.verb.is("rib") && p.ribWorked()
+	return w.verb.is("rib") && (p.ribWorked() || !w.even && p.acceptEnd(p.ribSpeltEnd(p.next)))
 }
 
 // ribWorked passes over "in k1, p1" after "rib" or "rib 12 rows".

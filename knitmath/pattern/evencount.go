@@ -9,25 +9,19 @@ func (p *parser) evenCount(w *evenWork, info *lineInfo) bool {
 	save := p.next
 	for p.accept(beforeRowCount...) {
 	}
-	if p.tokens[max(p.next-1, save)].is("next", "foll", "following") && p.peek().row() && p.peek().text[len(p.peek().text)-1] != 's' && !w.counted {
-		info.inRounds = !p.peek().is("row")
-		p.next++
-		info.counts, w.counted = one, true
-		return true
-	}
 	if p.peek().row() && (p.ahead(1).kind == tokenNumber || p.ahead(1).is("as")) && save == p.next {
 		w.listed = p.ahead(1).kind == tokenNumber
 		return false
+	}
+	if p.nextRowAlone(w, info) {
+		return true
 	}
 	end, _ := p.sizedEnd(p.next)
 	if end == 0 || w.counted {
 		p.next = save
 		return false
 	}
-	more := end
-	for p.tokens[more].is("more", "further", "additional", "ws", "rs") {
-		more++
-	}
+	more := p.afterMore(end)
 	ofFabric := p.fabricEnd(more)
 	switch {
 	case p.tokens[more].row():
@@ -51,6 +45,25 @@ func (p *parser) evenCount(w *evenWork, info *lineInfo) bool {
 	info.counts = without(n)
 	w.counted = true
 	p.accept("even", "straight", "more")
+	return true
+}
+
+// afterMore is the index after "more", "further", "RS" at token i, between a number and its rows.
+func (p *parser) afterMore(i int) int {
+	for p.tokens[i].is("more", "further", "additional", "ws", "rs") {
+		i++
+	}
+	return i
+}
+
+// nextRowAlone reads the "round" of "the next round", which is one.
+func (p *parser) nextRowAlone(w *evenWork, info *lineInfo) bool {
+	if w.counted || !p.last1().is("next", "foll", "following") || !p.peek().is("row", "rnd", "round") {
+		return false
+	}
+	info.inRounds = !p.peek().is("row")
+	p.next++
+	info.counts, w.counted = one, true
 	return true
 }
 

@@ -26,13 +26,21 @@ func (p *parser) fabricEnd(i int) int {
 		}
 		return max(i, p.ribOf(i))
 	}
-	if end := p.ribEnd(i); end != 0 {
+	if end := p.ribNamed(i); end != 0 {
 		return end
 	}
 	if i > from+1 && p.tokens[i-1].is("est", "established") {
 		return i
 	}
 	return 0
+}
+
+// ribNamed is the index after a rib at token i, which is told by its stitches alone only after "in" and "of".
+func (p *parser) ribNamed(i int) int {
+	if end := p.ribEnd(i); end != 0 || i == 0 || !p.tokens[i-1].is("in", "of") || p.onlyRows {
+		return end
+	}
+	return p.ribSpeltEnd(i)
 }
 
 // ribEnd is the index after "k2, p2 rib", "1x1 rib", "2/2 rib".

@@ -162,6 +162,9 @@ func (p *parser) ordinalLabel(i int, info *lineInfo) int {
 		return 0
 	}
 	rule := end
+	if p.tokens[end].is("narrowing", "widening", "decrease", "increase", "decreasing", "increasing") && p.tokens[end+1].is(":") {
+		return end + 1 // a row that is called by its change
+	}
 	if p.tokens[end].is("dec", "inc", "decreasing", "increasing", "decrease", "increase", "shaping") && p.tokens[end+1].row() {
 		return p.labelled(p.labelTail(end+2, info), true) // the first of its kind, and not the first row
 	}

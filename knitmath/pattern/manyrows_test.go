@@ -123,5 +123,5 @@ func TestEvenInManyWords(t *testing.T) {
 			}
 		}
 	}
-	askWorded(t, texts, 78, 0)
+	askWorded(t, texts, 99, 0)
 }

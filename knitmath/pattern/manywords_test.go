@@ -307,5 +307,5 @@ func TestAsidesChangeNothing(t *testing.T) {
 			}
 		}
 	}
-	askWorded(t, texts, 60, 1)
+	askWorded(t, texts, 95, 1)
 }

@@ -82,11 +82,8 @@ func (p *parser) fabricRows(line *Line) bool {
 // fabricRowsEnd is the index after them at token i, and that of the number; 0 if that is not
 // what stands there.
 func (p *parser) fabricRowsEnd(i int) (end, number int) {
-	if !p.fabricWord(i) && !p.tokens[i].is("reverse", "rev", "stocking", "stockinette") && p.ribEnd(i) == 0 {
-		return 0, 0
-	}
 	end = p.fabricEnd(i)
-	if end == 0 {
+	if end == 0 || p.tokens[i].is("the", "a") {
 		return 0, 0
 	}
 	if p.tokens[end].is("for", ",") {

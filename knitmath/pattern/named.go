@@ -56,7 +56,7 @@ func (p *parser) rowName() (words []string, end int) {
 // mayName reports whether the name of a row may begin with the next word, which is written so at
 // its shortest: it is no verb, and says no rule.
 func (p *parser) mayName(word string) bool {
-	if labelVerbs[word] && word != "rib" {
+	if labelVerbs[word] && word != "rib" || p.tokens[p.next].is("next") || p.tokens[p.next].is("the") && p.tokens[p.next+1].is("next") {
 		return false
 	}
 	return !ruleWord(p.peek()) || p.peek().is("odd", "even", "the")

@@ -126,10 +126,12 @@ func (p *parser) untilCount() []int {
 	if !p.accept("until", "to", "till", "til") {
 		return nil
 	}
-	for p.accept("there", "are", "only", "you", "have", "a", "total", "of", "remain", "remains", "rem", "left", "with", "just") {
+	bare := false
+	for p.accept(beforeCount...) {
+		bare = p.tokens[p.next-1].is("is", "equals")
 	}
 	end, _ := p.sizedEnd(p.next)
-	if end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("rem", "remain", "remains") || p.tokens[end+1].is("before", "from") {
+	if end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("rem", "remain", "remains") && !(bare && p.clauseStopsAt(end)) || p.tokens[end+1].is("before", "from") {
 		p.next = save
 		return nil
 	}
@@ -138,11 +140,18 @@ func (p *parser) untilCount() []int {
 		p.next = save
 		return nil
 	}
-	for p.acceptAny(countedOn) || p.accept("st", "sts", "stitch", "stitches", "rem", "remain", "remains", "remaining", "left", "total") {
+	for p.acceptAny(countedOn) || p.accept(afterCount...) {
 	}
 	return without(n)
 }
 
-// countedOn are words after a count that rows are worked until.
-var countedOn = wordings("are on the needle", "are on the needles", "are on needle", "are on needles", "on the needle", "on the needles",
-	"on needle", "on needles", "in total", "in all", "altogether", "are left", "have been worked off", "on your needle", "on your needles")
+// beforeCount and afterCount are words on either side of a count that rows are worked until.
+var (
+	beforeCount = []string{"there", "are", "only", "you", "have", "a", "total", "of", "remain", "remains", "rem", "left", "with", "just", "the",
+		"stitch", "count", "number", "sts", "stitches", "is", "equals", "reaches", "all", "needle", "on", "needles", "hold", "holds", "exactly", "your",
+		"reached", "work", "again", "back", "to"}
+	afterCount = []string{"st", "sts", "stitch", "stitches", "rem", "remain", "remains", "remaining", "left", "total", "altogether", "have", "has",
+		"been", "reached", "are"}
+	countedOn = wordings("on the needle", "on the needles", "on needle", "on needles", "on your needle", "on your needles", "in total", "in all",
+		"worked off")
+)

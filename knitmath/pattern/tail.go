@@ -164,7 +164,7 @@ func (p *parser) tailTold(line *Line) {
 	case info.kind == lineEven && p.evenInTail(info):
 	case p.peek().is("until", "till") && info.kind != linePassed && p.measureAhead(p.next+1):
 		p.openLength() // "work 20 rows, or until it fits"
-	case p.toldBeside(), p.harmlessWord(info.kind), p.afterWith():
+	case info.kind == linePassed && p.acceptEnd(p.fabricEnd(p.next)), p.toldBeside(), p.harmlessWord(info.kind), p.afterWith():
 	default:
 		p.asked(info)
 	}
