@@ -131,7 +131,8 @@ func (p *parser) untilCount() []int {
 		bare = p.tokens[p.next-1].is("is", "equals")
 	}
 	end, _ := p.sizedEnd(p.next)
-	if end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("rem", "remain", "remains") && !(bare && p.clauseStopsAt(end)) || p.tokens[end+1].is("before", "from") {
+	if end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("rem", "remain", "remains") && !(bare && p.clauseStopsAt(end)) ||
+		p.tokens[end+1].is("before", "from") {
 		p.next = save
 		return nil
 	}
@@ -147,11 +148,11 @@ func (p *parser) untilCount() []int {
 
 // beforeCount and afterCount are words on either side of a count that rows are worked until.
 var (
-	beforeCount = []string{"there", "are", "only", "you", "have", "a", "total", "of", "remain", "remains", "rem", "left", "with", "just", "the",
-		"stitch", "count", "number", "sts", "stitches", "is", "equals", "reaches", "all", "needle", "on", "needles", "hold", "holds", "exactly", "your",
-		"reached", "work", "again", "back", "to"}
-	afterCount = []string{"st", "sts", "stitch", "stitches", "rem", "remain", "remains", "remaining", "left", "total", "altogether", "have", "has",
-		"been", "reached", "are"}
-	countedOn = wordings("on the needle", "on the needles", "on needle", "on needles", "on your needle", "on your needles", "in total", "in all",
-		"worked off")
+	beforeCount = []string{"there", "are", "only", "you", "have", "a", "total", "of", "remain", "remains", "rem", "left", "with", "just",
+		"the", "stitch", "count", "number", "sts", "stitches", "is", "equals", "reaches", "all", "needle", "on", "needles", "hold", "holds",
+		"exactly", "your", "reached", "work", "again", "back", "to"}
+	afterCount = []string{"st", "sts", "stitch", "stitches", "rem", "remain", "remains", "remaining", "left", "total", "altogether", "have",
+		"has", "been", "reached", "are"}
+	countedOn = wordings("on the needle", "on the needles", "on needle", "on needles", "on your needle", "on your needles", "in total",
+		"in all", "worked off")
 )
