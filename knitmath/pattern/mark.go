@@ -64,7 +64,7 @@ func (s *scanner) opensBold(from span) bool {
 	rest := strings.TrimLeft(line[i+len(stars):], " ")
 	switch last := line[i-1]; {
 	case rest == "" && (len(stars) == 2 || !strings.ContainsAny(line[:i], ",;")), strings.HasPrefix(rest, ":"),
-		last == ':' && !strings.HasPrefix(rest, "*"):
+		last == ':' && (!strings.HasPrefix(rest, "*") || len(stars) == 2 && s.lineStart()):
 		s.bold = s.at + i
 		return true
 	}

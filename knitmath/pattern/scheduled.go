@@ -13,7 +13,7 @@ func (p *parser) scheduleAhead() bool {
 	}
 	t, then := &p.tokens[i], &p.tokens[i+1]
 	switch {
-	case t.is("eor"):
+	case t.is("eor"), p.sideRowsAt(i):
 		return true
 	case t.is("every", "each"):
 		return p.everyRowAt(i + 1)
@@ -27,6 +27,20 @@ func (p *parser) scheduleAhead() bool {
 		return then.row() || then.is("and")
 	}
 	return p.nthAhead(i) && p.rowInClause(i)
+}
+
+// sideRowsAt reports whether "RS rows", "all wrong side rows" stands at token i.
+func (p *parser) sideRowsAt(i int) bool {
+	if p.tokens[i].is("all") {
+		i++
+	}
+	if p.sideOf(i) == stitch.SideUnspecified {
+		return false
+	}
+	if i++; p.tokens[i].is("side") {
+		i++
+	}
+	return p.tokens[i].is("rows")
 }
 
 // everyRowAt reports whether rows stand at token i after "every": "row", "RS row", "4 rows",
@@ -87,9 +101,9 @@ func (p *parser) scheduledStretch(info *lineInfo, from span, found int) bool {
 		return false
 	}
 	if s.times == nil && s.until == nil {
-		p.ofRowsBefore(&s)
+		p.withinRowsBefore(&s)
 	}
-	if s.times == nil && s.until == nil {
+	if s.times == nil && s.until == nil && s.within == nil {
 		p.askTimes(info, from)
 		return false
 	}
@@ -114,27 +128,6 @@ func (p *parser) stretchAfter(info *lineInfo) bool {
 		return false
 	}
 	return true
-}
-
-// ofRowsBefore takes the rows of a change that is made "at the same time" from the rows that
-// the sentence has just said: "Knit 6 rows and at the same time dec 1 st each end of every
-// row".
-func (p *parser) ofRowsBefore(s *shapings) {
-	n := len(p.piece.Lines)
-	if n == 0 || p.trying || !p.sameTime || len(s.interval) != 1 || s.second != nil || s.next || s.interval[0] < 1 {
-		return
-	}
-	before := &p.piece.Lines[n-1].info
-	if before.kind != lineEven && before.kind != linePlain || before.counts == nil || before.pattern != 0 {
-		return
-	}
-	times, even := make([]int, len(before.counts)), make([]int, len(before.counts))
-	for i, rows := range before.counts {
-		times[i] = rows / s.interval[0]
-		even[i] = rows - times[i]*s.interval[0]
-	}
-	s.times, before.counts = times, even
-	p.sameTime = false
 }
 
 // onListed reads "of 3rd, 7th and 13th rows": on each of them, counted from here.
@@ -194,6 +187,9 @@ func (p *parser) sentenceBroken(from int32) bool {
 func (p *parser) stretchOfRows(named bool) (shapings, bool) {
 	for p.accept("on", "in", "at", "of", "the", "work", ",") {
 	}
+	if p.sideRowsAt(p.next) {
+		p.accept("all")
+	}
 	if p.inTurnAt(p.next) {
 		return p.intervalsInTurn(named)
 	}
@@ -214,6 +210,8 @@ func (p *parser) stretchOfRows(named bool) (shapings, bool) {
 		}
 	case p.accept("every", "each"):
 		p.accept("foll", "following")
+		ok = p.interval(&s)
+	case p.sideRowsAt(p.next):
 		ok = p.interval(&s)
 	case p.peek().is("alt", "alternate") && p.ahead(1).row():
 		p.next += 2

@@ -88,13 +88,19 @@ func (r *runner) shapedBy(i int) (row int16, ok bool) {
 // worked.
 func (r *runner) shapePart(l *Line, row int16, s *shapings, alone bool) bool {
 	n, ok := r.shapeTimes(l, row, s, alone)
-	if !ok || n == 0 {
+	if !ok || n == 0 && s.within == nil || r.sideOpen(l, s) {
 		return ok
 	}
 	if s.second != nil || s.turns != nil {
 		return r.alternate(l, row, s, n)
 	}
 	lead, interval := r.leadTo(s)
+	rest := 0
+	if s.within != nil {
+		if n, rest = rowsWithin(at(s.within, r.size), lead, interval); n == 0 {
+			return r.plain(rest, l.info.at)
+		}
+	}
 	if lead > 0 && !r.plain(lead, l.info.at) {
 		return false
 	}
@@ -105,7 +111,7 @@ func (r *runner) shapePart(l *Line, row int16, s *shapings, alone bool) bool {
 	r.turns = append(r.turns, row)
 	r.spend(interval / chargedNames)
 	r.work(int(row), false)
-	return !r.stopped && r.passes(r.turns, n-1, l.info.at)
+	return !r.stopped && r.passes(r.turns, n-1, l.info.at) && (rest == 0 || r.plain(rest, l.info.at))
 }
 
 // leadTo is how many plain rows come before the first change of a stretch, and its interval: in the
@@ -170,7 +176,7 @@ func (r *runner) shapeTimes(l *Line, row int16, s *shapings, alone bool) (int, b
 		n, ok := r.passesTo(l, []int16{row}, int64(at(s.until, r.size)))
 		return n, ok
 	}
-	if at(s.interval, r.size) == 0 {
+	if at(s.interval, r.size) == 0 || s.within != nil {
 		return 0, true
 	}
 	n := at(s.times, r.size)

@@ -6,6 +6,9 @@ import "strings"
 // notes; 0 if the text does not name them.
 func (p *parser) sizesNamed() int {
 	for i := 0; i < len(p.tokens)-1; i++ {
+		if p.namesInLine(i) {
+			return len(p.names)
+		}
 		if !p.tokens[i].is("size", "sizes") || i > 0 && p.tokens[i-1].kind != tokenNewline && !p.tokens[i-1].is("finished", "women's", "to",
 			"in") {
 			continue

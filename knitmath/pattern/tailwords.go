@@ -19,7 +19,7 @@ func (p *parser) atSameTime() {
 	if p.tokens[end].is(",") {
 		end++
 	}
-	if p.tokens[end].is("dec", "inc", "decrease", "increase") {
+	if p.tokens[end].is("dec", "inc", "decrease", "increase", "decreasing", "increasing") {
 		p.next, p.sameTime = end, true
 	}
 }

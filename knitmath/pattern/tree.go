@@ -236,6 +236,7 @@ type shapings struct {
 	side     stitch.Side // "every RS row"
 	times    []int       // nil: once, or until the count is reached
 	until    []int
+	within   []int // of so many rows all that the interval comes to
 	named    bool  // it is a row of the text that is worked again
 	total    bool  // the times hold those that were worked already
 	next     bool  // the first is on the next row
