@@ -1,7 +1,6 @@
 package pattern
 
 import (
-	"fmt"
 	"strings"
 	"testing"
 )
@@ -12,7 +11,7 @@ func TestChangesWithinRows(t *testing.T) {
 	even := []string{"Knit N rows", "Work N rows", "Work N rows in garter st", "Work N rows in St st", "Work in garter st for N rows",
 		"Cont in st st for N rows", "Continue in patt for N rows", "Work N rows in pattern", "Knit the next N rows", "Work a further N rows",
 		"Work N rows more", "Cont in garter st for another N rows", "Work N more rows"}
-	joins := []string{", ", " and at the same time ", ", at the same time "}
+	joins := []string{", ", " and at the same time ", ", at the same time ", " while ", ", while ", " but ", " "}
 	changes := []struct {
 		said string
 		by   int
@@ -31,15 +30,20 @@ func TestChangesWithinRows(t *testing.T) {
 	for i, e := range even {
 		for j, join := range joins {
 			for k, c := range changes {
+				if join == " " && !strings.Contains(c.said, "ing ") {
+					continue
+				}
 				for m, w := range which {
-					rows := []int{6, 12, 8, 7, 20, 9, 14}[(i+j+k+m)%7]
-					times := 0
-					for row := w.first; row <= rows; row += w.each {
-						times++
-					}
-					end := 60 + times*c.by
-					text := strings.Replace(e, "N", fmt.Sprint(rows), 1) + join + c.said + " " + w.said
-					texts = append(texts, worded{text + fmt.Sprintf(". %d sts.", end), []int{60}, false, []int{end}, []int{rows}})
+					rows := [][]int{{6}, {12, 16}, {8}, {7}, {20, 24, 28}, {9}, {14}}[(i+j+k+m)%7]
+					end := each(rows, func(n int) int {
+						times := 0
+						for row := w.first; row <= n; row += w.each {
+							times++
+						}
+						return 60 + times*c.by
+					})
+					text := strings.Replace(e, "N", asPrinted(rows), 1) + join + c.said + " " + w.said
+					texts = append(texts, worded{text + ". " + asPrinted(end) + " sts.", each(rows, func(int) int { return 60 }), false, end, rows})
 				}
 			}
 		}

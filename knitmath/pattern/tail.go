@@ -69,6 +69,8 @@ func (p *parser) tailPart(line *Line) tailKind {
 	case info.kind == lineOff && p.offAsFollows():
 	case t.is(",", ";", "-", "and", "then", ":", "&", "but", "or", "="):
 		return p.tailJoined(info)
+	case p.changesMeanwhile(info):
+		return tailNext
 	default:
 		p.tailWords(line)
 	}

@@ -4,7 +4,7 @@ import (
 	"example.com/knitmath/knitmath/draft"
 )
 
-// atSameTime passes over "at the same time" before a change that is made in the rows that
+// atSameTime passes over "at the same time", "while" before a change that is made in the rows that
 // were just said.
 func (p *parser) atSameTime() {
 	p.sameTime = false
@@ -12,8 +12,14 @@ func (p *parser) atSameTime() {
 	for p.tokens[n].is("and", ",") {
 		n++
 	}
-	end := p.phraseEnd(n, sameTimes)
-	if end == 0 {
+	end := n
+	if p.tokens[end].is("while", "whilst", "but", "also") {
+		end++
+	}
+	if phrase := p.phraseEnd(end, sameTimes); phrase != 0 {
+		end = phrase
+	}
+	if end == n {
 		return
 	}
 	if p.tokens[end].is(",") {
@@ -22,6 +28,19 @@ func (p *parser) atSameTime() {
 	if p.tokens[end].is("dec", "inc", "decrease", "increase", "decreasing", "increasing") {
 		p.next, p.sameTime = end, true
 	}
+}
+
+// changesMeanwhile reports whether a change that is made in the rows that were just said follows them without
+// a comma, "knit 6 rows decreasing 1 st at each end of RS rows", "work 8 rows while dec 1 st at beg of every row".
+func (p *parser) changesMeanwhile(info *lineInfo) bool {
+	if info.counts == nil || info.kind != lineEven && info.kind != linePlain {
+		return false
+	}
+	if p.peek().is("while", "whilst") {
+		p.atSameTime()
+		return p.sameTime
+	}
+	return p.peek().is("decreasing", "increasing") && p.nextClause()
 }
 
 // shapingLeads stand before a change that is made in the rows that follow.
