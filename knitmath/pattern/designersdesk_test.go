@@ -75,6 +75,13 @@ func TestFromADesignersDesk(t *testing.T) {
 		// Where the work goes on.
 		{"CO 12 sts.\nRow 1: Knit.\nDo not cast off. Continue with the head:\nRow 2: Kfb in each st. 24 sts", 24, ""},
 		{"CO 12 sts.\nRow 1: Knit.\nContinue to the left leg.\nRow 2: Kfb in each st. 24 sts", 24, ""},
+		// A label in bold before a repeat between stars; the names of sizes alone in their line.
+		{"CO 40 sts and join.\n**Next rnd:** *K8, k2tog; rep from * to end. 36 sts.", 36, ""},
+		{"CO 40 sts and join.\n**Shape top:** *K8, k2tog; rep from * to end. 35 sts.", -1, "COUNT_DISAGREES"},
+		{"CO 40 sts and join.\n**Divide:** *K10, place next 10 sts on hold, CO 4 sts; rep from * once more. 28 sts.", 28, ""},
+		{"Plain Socks\nS (M, L)\n\nLeg\nCO 56 (64, 72) sts.", 56, ""},
+		{"Plain Socks\nXS/S (M/L, 2XL)\nCO 56 (64, 72) sts.", 56, ""},
+		{"Plain Socks\nBaby, Toddler, Child\nCO 56 (64, 72) sts.\nSize Child only: K71.", -1, "STITCHES_UNWORKED"},
 	} {
 		out := asked(t, c.text, 0, stitch.Flat)
 		switch {

@@ -39,7 +39,7 @@ func (p *parser) leadIn(info *lineInfo) {
 			p.next = end + 1
 			continue
 		}
-		end := p.leadEnd(p.next)
+		end := p.leadWords()
 		if end == 0 && p.auxiliary() {
 			continue
 		}
@@ -50,6 +50,14 @@ func (p *parser) leadIn(info *lineInfo) {
 		p.leadStitches(end, info)
 		p.next = end
 	}
+}
+
+// leadWords is the index after the next lead; 0 if there is none, or it is one that goes on with changes.
+func (p *parser) leadWords() int {
+	if p.changesLed() {
+		return 0
+	}
+	return p.leadEnd(p.next)
 }
 
 // sideRemark passes over "(RS)" before what is worked, and notes the side.

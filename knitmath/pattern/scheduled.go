@@ -201,13 +201,7 @@ func (p *parser) stretchOfRows(named bool) (shapings, bool) {
 	case p.accept("next", "this"):
 		ok = p.nextRows(&s)
 	case p.peek().is("each", "every") && p.ahead(1).is("of"):
-		p.next += 2
-		p.accept("the")
-		if p.accept("next") {
-			ok = p.nextRows(&s)
-		} else if p.accept("foll", "following") {
-			ok = p.followingRows(&s)
-		}
+		ok = p.eachOfRows(&s)
 	case p.accept("every", "each"):
 		p.accept("foll", "following")
 		ok = p.interval(&s)
@@ -230,6 +224,16 @@ func (p *parser) stretchOfRows(named bool) (shapings, bool) {
 	p.intoPattern()
 	p.howLong(&s)
 	return s, true
+}
+
+// eachOfRows reads "each of the next 5 rows".
+func (p *parser) eachOfRows(s *shapings) bool {
+	p.next += 2
+	p.accept("the")
+	if p.accept("next") {
+		return p.nextRows(s)
+	}
+	return p.accept("foll", "following") && p.followingRows(s)
 }
 
 // intoPattern passes over ", taking inc sts into patt," before it is said until when.

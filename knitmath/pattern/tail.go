@@ -104,7 +104,7 @@ func (p *parser) tailJoined(info *lineInfo) tailKind {
 	if info.counts != nil && (info.kind == lineEven || info.kind == linePlain) {
 		p.atSameTime()
 	}
-	if info.kind == lineEven && p.placedRib() {
+	if info.kind == lineEven && p.placedRib() || p.changesGoOn(info) {
 		return tailMore
 	}
 	if info.kind == lineBeginning && p.acceptAny(restOfRow) { // which is worked without its being said, too
@@ -127,7 +127,7 @@ func (p *parser) tailWords(line *Line) {
 		p.arrangedInTail(info):
 	case p.acceptAny(unjoined):
 		info.turns = constructionFlat
-	case p.fewerInTail(info),
+	case p.fewerInTail(info), p.changesGoOn(info),
 		p.acceptAny(sameWay), p.acceptAny(heldTail), info.kind == lineCastOn && p.acceptEnd(p.methodEnd(p.next)), p.edgesInTail(),
 		p.acceptEnd(p.newIntoPattern()):
 	case t.is("keeping", "maintaining") && p.keptAsSet(), t.is("placing", "removing", "slipping") && p.markerNext():
