@@ -44,7 +44,7 @@ var allowed = map[string]string{
 	"handspun": "fault gauge measure outline report yardage yarn",
 	// Plans made of other plans.
 	"edge":    "cost fault gauge measure outline report shaping spread stitch",
-	"neck":    "body cost curve fault gauge measure outline report schedule shaping shortrow stitch",
+	"neck":    "advice body cost curve fault gauge measure outline report schedule shaping shortrow stitch",
 	"solid":   "advice body cost fault gauge measure outline report schedule shaping shortrow spread stitch",
 	"sock":    "advice cost fault gauge measure outline report shortrow solid stitch",
 	"yoke":    "advice body cost curve fault gauge measure outline report schedule shaping shortrow spread stitch",

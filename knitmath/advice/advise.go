@@ -13,11 +13,12 @@ import (
 // A Knob is a field of a question that may be turned to make it feasible: Count or Cm points at it in the
 // question that Add asks.
 //
-// Optional says that the question may be asked without the field.
+// Of is what a Cm that is no length is counted in. Optional says that the question may be asked without the field.
 type Knob struct {
 	Field       string
 	Count       **int
 	Cm          **float64
+	Of          string
 	Least, Most float64
 	Optional    bool
 
@@ -61,7 +62,8 @@ func Add(err error, cost func() int, ask func() error, unit measure.DisplayUnit,
 		return err
 	}
 	price := cost()
-	tries := fewTries * dearPrice / max(price, dearPrice) / len(turned)
+	most := max(1, fewTries*dearPrice/max(price, dearPrice))
+	tries := max(1, most/len(turned))
 	cheap := func() bool { return affords(refused, cost(), 2*price) }
 	said := map[string]string{}
 	does := func() bool { return cheap() && ask() == nil }
@@ -69,10 +71,10 @@ func Add(err error, cost func() int, ask func() error, unit measure.DisplayUnit,
 		if found := k.near(tries, does); len(found) > 0 {
 			k.words(said, found, unit)
 		} else if k.Optional && k.without(does) {
-			said[k.Field] = "; leave it out, and what does is taken"
+			said[k.Field] = leftOut
 		}
 	}
-	if len(said) == 0 && len(turned) > 1 && !together(turned, tries/2, said, cheap, ask, unit) {
+	if len(said) == 0 && len(turned) > 1 && !together(turned, most, said, cheap, ask, unit) {
 		return err
 	}
 	tell(refused, said)
@@ -100,8 +102,11 @@ func tell(refused *fault.InputError, said map[string]string) {
 	}
 }
 
-// would ends the words of what would do.
-const would = " would do"
+// would ends the words of what would do, withOthers those of what would do only with what others are told.
+const would, withOthers = " would do", " together with the others"
+
+// leftOut is what is said of a field that the question does without.
+const leftOut = "; leave it out, and what does is taken"
 
 // otherwise reports whether a field is refused for another reason than that the values have no answer together.
 func otherwise(v fault.Violation) bool { return v.Reason != fault.ReasonInfeasible }
@@ -119,20 +124,27 @@ func affords(e *fault.InputError, price, most int) bool {
 // each of them then stands, and reports whether the question does so.
 func together(turned []Knob, tries int, said map[string]string, cheap func() bool, ask func() error, unit measure.DisplayUnit) bool {
 	for _, k := range turned {
-		found := k.near(tries, func() bool {
-			if !cheap() {
-				return false
-			}
+		sound := func() bool {
 			var again *fault.InputError
-			return !errors.As(ask(), &again) || !names(again, k.Field)
-		})
-		if len(found) > 0 {
-			found = found[len(found)-1:]
-			k.turn(found[0])
+			return cheap() && (!errors.As(ask(), &again) || !names(again, k.Field))
 		}
-		k.words(said, found, unit)
+		if sound() {
+			continue // what was turned before it does for it
+		}
+		if found := k.near(tries, sound); len(found) > 0 {
+			k.turn(found[len(found)-1])
+			k.words(said, found[len(found)-1:], unit)
+		} else if k.Optional && k.without(sound) {
+			k.clear()
+			said[k.Field] = leftOut
+		}
 	}
-	return cheap() && ask() == nil
+	if len(said) > 1 {
+		for field := range said {
+			said[field] += withOthers
+		}
+	}
+	return len(said) > 0 && cheap() && ask() == nil
 }
 
 // names reports whether a field is refused.
@@ -147,13 +159,21 @@ func (k Knob) without(does func() bool) bool {
 	if k.Count != nil {
 		was := *k.Count
 		defer func() { *k.Count = was }()
-		*k.Count = nil
-		return does()
+	} else {
+		was := *k.Cm
+		defer func() { *k.Cm = was }()
 	}
-	was := *k.Cm
-	defer func() { *k.Cm = was }()
-	*k.Cm = nil
+	k.clear()
 	return does()
+}
+
+// clear leaves the field out.
+func (k Knob) clear() {
+	if k.Count != nil {
+		*k.Count = nil
+	} else {
+		*k.Cm = nil
+	}
 }
 
 // in is the scale of a field that is told in a unit.
@@ -161,6 +181,8 @@ func (k Knob) in(unit measure.DisplayUnit) scale {
 	switch fine := k.Cm != nil && **k.Cm <= 1; {
 	case k.Cm == nil:
 		return scale{1, 1}
+	case k.Of != "":
+		return scale{cmParts, 1}
 	case unit == measure.DisplayUnitIn && fine:
 		return scale{inFineParts, measure.CmPerInch}
 	case unit == measure.DisplayUnitIn:
@@ -252,9 +274,12 @@ func (k Knob) words(said map[string]string, found []float64, unit measure.Displa
 		if i > 0 {
 			text += " or "
 		}
-		if k.Count != nil {
+		switch {
+		case k.Count != nil:
 			text += strconv.Itoa(int(v))
-		} else {
+		case k.Of != "":
+			text += measure.Decimal(v, 1) + " " + k.Of
+		default:
 			text += unit.Size(v)
 		}
 	}

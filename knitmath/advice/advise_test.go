@@ -51,7 +51,7 @@ func TestAdd(t *testing.T) {
 				fields = append(fields, "cm")
 			}
 			return fields
-		}, map[string]string{"count": "; 6 would do", "cm": "; 4 cm would do"}},
+		}, map[string]string{"count": "; 6 would do together with the others", "cm": "; 4 cm would do together with the others"}},
 		"neither": {5, 2, func(int, float64) []string { return []string{"count", "cm"} }, map[string]string{"count": "", "cm": ""}},
 	} {
 		count, cm := &c.count, &c.cm

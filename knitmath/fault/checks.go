@@ -42,6 +42,13 @@ func (c *Checks) Infeasible(detail string, fields ...string) {
 	}
 }
 
+// Passes reports whether a check finds nothing, whatever was found before it.
+func (c *Checks) Passes(check func()) bool {
+	before := len(c.Violations)
+	check()
+	return len(c.Violations) == before
+}
+
 // Join makes the path of a field inside prefix.
 func Join(prefix, field string) string {
 	if prefix == "" {

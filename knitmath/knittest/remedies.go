@@ -12,8 +12,8 @@ import (
 	"example.com/knitmath/knitmath/measure"
 )
 
-// What a refusal offers: "; 6 would do", "; 4.5 cm or 6 cm would do".
-var offer = regexp.MustCompile(`; ([0-9.]+)(?: (cm|in))?(?: or ([0-9.]+)(?: (?:cm|in))?)? would do$`)
+// What a refusal offers: "; 6 would do", "; 4.5 cm or 6 cm would do", and what does only with what it offers for others.
+var offer = regexp.MustCompile(`; ([0-9.]+)(?: (cm|in|degrees))?(?: or ([0-9.]+)(?: (?:cm|in|degrees))?)? would do( together with the others)?$`)
 
 // twice is one number that a refusal has said already: "can only have 2; 2 would do".
 var twice = regexp.MustCompile(` (?:only have|take) ([0-9.]+); ([0-9.]+) would do$`)
@@ -21,10 +21,14 @@ var twice = regexp.MustCompile(` (?:only have|take) ([0-9.]+); ([0-9.]+) would d
 // without ends a refusal of a field that the question does without.
 const without = "; leave it out, and what does is taken"
 
+// withOthers ends what does only with what is offered for other fields.
+const withOthers = " together with the others"
+
 // An Offer is a value of a field that a refusal says would do, a length in cm; without a value the field is to be left out.
 type Offer struct {
-	Field  string
-	Values []float64
+	Field    string
+	Values   []float64
+	Together bool // with those of all other fields, and not alone
 }
 
 // Offers are those of a refusal.
@@ -34,11 +38,11 @@ func Offers(err error) (offers []Offer) {
 		return nil
 	}
 	for _, v := range refused.Violations {
-		if strings.HasSuffix(v.Detail, without) {
-			offers = append(offers, Offer{Field: v.Field})
+		if alone := strings.TrimSuffix(v.Detail, withOthers); strings.HasSuffix(alone, without) {
+			offers = append(offers, Offer{Field: v.Field, Together: alone != v.Detail})
 		}
 		if said := offer.FindStringSubmatch(v.Detail); said != nil {
-			o := Offer{Field: v.Field}
+			o := Offer{Field: v.Field, Together: said[4] != ""}
 			for _, number := range [2]string{said[1], said[3]} {
 				n, err := strconv.ParseFloat(number, 64)
 				if err != nil {
@@ -55,8 +59,8 @@ func Offers(err error) (offers []Offer) {
 	return offers
 }
 
-// CheckOffers asks a refused question again with each value that its refusal says would do: it does, or does
-// together with those of all other fields, and it is not what was asked before. It gives how many were asked.
+// CheckOffers asks a refused question again with each value that its refusal says would do: it does, or, where
+// that is said, does together with those of all other fields, and it is not what was asked before. It gives how many were asked.
 func CheckOffers[Q any](t *testing.T, question Q, err error, ask func(Q) error) int {
 	t.Helper()
 	asked := 0
@@ -77,7 +81,9 @@ func CheckOffers[Q any](t *testing.T, question Q, err error, ask func(Q) error) 
 	for _, o := range offers {
 		if len(o.Values) == 0 {
 			changed := question
-			leave(&changed, o.Field)
+			if leave(&changed, o.Field); o.Together {
+				changed = together
+			}
 			asked++
 			if again := ask(changed); again != nil {
 				t.Errorf("%+v: %v\nbut without %s: %v", question, err, o.Field, again)
@@ -90,7 +96,10 @@ func CheckOffers[Q any](t *testing.T, question Q, err error, ask func(Q) error) 
 			if reflect.DeepEqual(fieldOf(&changed, o.Field).Interface(), fieldOf(&question, o.Field).Interface()) {
 				t.Errorf("%+v: %v\nbut %s is %v", question, err, o.Field, v)
 			}
-			if again := ask(changed); again != nil && (len(offers) < 2 || ask(together) != nil) {
+			if o.Together {
+				changed = together
+			}
+			if again := ask(changed); again != nil || o.Together && len(offers) < 2 {
 				t.Errorf("%+v: %v\nbut with %s of %v: %v", question, err, o.Field, v, again)
 			}
 		}

@@ -34,8 +34,7 @@ func vetArmhole(c *fault.Checks, in Input) {
 	c.OptionalCount("", "armhole_rows", in.ArmholeRows, MinArmholeRows, MaxArmholeRows)
 	rows := fault.Or(in.ArmholeRows, MaxArmholeRows)
 	if rows%2 != 0 && c.Sound("armhole_rows") {
-		c.Infeasible(fmt.Sprintf("after %d rows the shoulders begin with a wrong-side row; %d and %d are the next", rows, rows-1, rows+1),
-			"armhole_rows")
+		c.Infeasible(fmt.Sprintf("after %d rows the shoulders begin with a wrong-side row", rows), "armhole_rows")
 	}
 	vetArmholeSteps(c, in, "armhole_steps", in.ArmholeSteps, rows)
 	vetArmholeSteps(c, in, "front_armhole_steps", in.FrontArmholeSteps, rows)

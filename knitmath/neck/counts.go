@@ -2,7 +2,6 @@ package neck
 
 import (
 	"fmt"
-	"strconv"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
@@ -15,7 +14,8 @@ import (
 type counts struct {
 	width, neck, shoulder int
 	// The fields that they came from.
-	widthField, neckField, shoulderField string
+	widthField, neckField string
+	divided               bool // nothing is wrong with them
 }
 
 // An amount is an exact number of stitches.
@@ -77,12 +77,15 @@ func (x comb) fit(a amount) (count int, halfway bool) {
 // allows reports whether a count is one of the comb.
 func (x comb) allows(n int) bool { return int64(n) >= x.offset && (int64(n)-x.offset)%x.step == 0 }
 
-// settler settles the counts of a question whose fields are in order.
+// widthFields are what the counts come from.
+var widthFields = []string{"width_stitches", "width_cm", "neck_stitches", "neck_cm", "shoulder_stitches", "shoulder_cm",
+	"width_rule", "neck_rule", "edge_stitches"}
+
+// settler settles the counts of a question whose gauge is in order.
 type settler struct {
 	c       *fault.Checks
 	in      Input
 	st      gauge.Density
-	asked   bool // by a caller, who is told what would do
 	notices []report.Notice
 }
 
@@ -98,47 +101,28 @@ func (s *settler) given(count *int, cm *float64, stem string) (amount, string, b
 	return amount{}, stem + "_stitches", false
 }
 
-// fit is a count that a rule allows for an amount; an amount given as a count must be
-// one itself.
-func (s *settler) fit(a amount, isCount bool, rule *gauge.CountRule, parity int, field, ruleField string) int {
+// fit is a count that a rule allows for an amount, false where there is none; an amount given as a
+// count must be one itself, and what says how it comes from its field.
+func (s *settler) fit(a amount, isCount bool, rule *gauge.CountRule, parity int, what, field, ruleField string) (int, bool) {
 	x, ok := combOf(rule, parity)
 	if !ok {
 		s.c.Infeasible("every count of the rule is "+parityWord(1-parity)+", and the neck and the width must both be even or both odd, "+
 			"so that the shoulders are equal", ruleField, field)
-		return 0
+		return 0, false
 	}
 	if isCount {
-		free, _ := combOf(rule, anyParity)
-		if !free.allows(int(a.num)) {
-			low, high := free.beside(int(a.num))
-			s.c.Infeasible(fmt.Sprintf("%d is no count of the rule; %s", a.num, either(low, high)), field, ruleField)
-			return 0
+		n := int(a.num)
+		if free, _ := combOf(rule, anyParity); !free.allows(n) {
+			s.c.Infeasible(fmt.Sprintf("%s %d, which is no count of the rule", what, n), field, ruleField)
+			return 0, false
 		}
-		return int(a.num)
+		return n, true
 	}
 	n, halfway := x.fit(a)
 	if halfway {
 		s.notices = append(s.notices, gauge.HalfwayNotice(field, n))
 	}
-	return n
-}
-
-// beside are the nearest counts below and above one that is not of the comb, 0 where
-// there is none below.
-func (x comb) beside(n int) (low, high int) {
-	low = int(measure.FloorDiv(int64(n)-x.offset, x.step)*x.step + x.offset)
-	high = low + int(x.step)
-	if low < 1 || int64(low) < x.offset {
-		low = 0
-	}
-	return low, high
-}
-
-func either(low, high int) string {
-	if low == 0 {
-		return strconv.Itoa(high) + " is the next"
-	}
-	return fmt.Sprintf("%d and %d are the next", low, high)
+	return n, true
 }
 
 func parityWord(parity int) string {
@@ -150,63 +134,85 @@ func parityWord(parity int) string {
 
 // settle divides the stitches. Of width, neck and shoulder two are known, or the width
 // alone, of which the neck then is a third.
-func (s *settler) settle() counts {
-	width, widthField, hasWidth := s.given(s.in.WidthStitches, s.in.WidthCm, "width")
-	neck, neckField, hasNeck := s.given(s.in.NeckStitches, s.in.NeckCm, "neck")
-	shoulder, shoulderField, hasShoulder := s.given(s.in.ShoulderStitches, s.in.ShoulderCm, "shoulder")
-	n := counts{widthField: widthField, neckField: neckField, shoulderField: shoulderField}
-	switch {
-	case hasWidth:
-		n.width = s.fit(width, s.in.WidthStitches != nil, s.in.WidthRule, anyParity, widthField, "width_rule")
-		isCount := s.in.NeckStitches != nil
-		switch {
-		case hasShoulder:
-			neck = whole(n.width).less(2, shoulder)
-			isCount, n.neckField = s.in.ShoulderStitches != nil, shoulderField
-		case !hasNeck:
-			neck, n.neckField = amount{int64(n.width), 3}, widthField
-		}
-		if s.c.Err() == nil && 2*neck.num < neck.den {
-			s.c.Infeasible(fmt.Sprintf("the shoulders leave no neck; of a width of %s each may have at most %d",
-				report.CountOf(n.width, "stitches"), (n.width-1)/2), widthField, shoulderField)
-			return n
-		}
-		n.neck = s.fit(neck, isCount, s.in.NeckRule, n.width%2, n.neckField, "neck_rule")
-	default:
-		n.neck = s.fit(neck, s.in.NeckStitches != nil, s.in.NeckRule, anyParity, neckField, "neck_rule")
-		width = whole(n.neck).less(-2, shoulder)
-		n.width = s.fit(width, s.in.ShoulderStitches != nil, s.in.WidthRule, n.neck%2, shoulderField, "width_rule")
-		n.widthField = shoulderField
-	}
-	if s.c.Err() != nil {
+func (s *settler) settle() (n counts) {
+	if !s.c.Sound(widthFields...) {
 		return n
 	}
-	s.vetDivided(&n)
+	known := false
+	if s.in.WidthStitches != nil || s.in.WidthCm != nil {
+		n, known = s.ofWidth()
+	} else {
+		n, known = s.ofNeck()
+	}
+	n.divided = known && s.c.Passes(func() { s.vetDivided(&n) })
 	return n
+}
+
+// ofWidth divides a width into the neck that is given, or that the shoulders leave, or a third.
+func (s *settler) ofWidth() (n counts, ok bool) {
+	width, widthField, _ := s.given(s.in.WidthStitches, s.in.WidthCm, "width")
+	neck, neckField, hasNeck := s.given(s.in.NeckStitches, s.in.NeckCm, "neck")
+	shoulder, shoulderField, hasShoulder := s.given(s.in.ShoulderStitches, s.in.ShoulderCm, "shoulder")
+	n = counts{widthField: widthField, neckField: neckField}
+	if n.width, ok = s.fit(width, s.in.WidthStitches != nil, s.in.WidthRule, anyParity, "is", widthField, "width_rule"); !ok {
+		return n, false
+	}
+	isCount, what := s.in.NeckStitches != nil, "is"
+	switch {
+	case hasShoulder:
+		neck = whole(n.width).less(2, shoulder)
+		isCount, what, n.neckField = s.in.ShoulderStitches != nil, "leaves a neck of", shoulderField
+	case !hasNeck:
+		neck, n.neckField = amount{int64(n.width), 3}, widthField
+	}
+	if 2*neck.num < neck.den {
+		s.c.Infeasible("the shoulders leave no neck of a width of "+report.CountOf(n.width, "stitches"), widthField, shoulderField)
+		return n, false
+	}
+	n.neck, ok = s.fit(neck, isCount, s.in.NeckRule, n.width%2, what, n.neckField, "neck_rule")
+	return n, ok
+}
+
+// ofNeck adds two shoulders to a neck.
+func (s *settler) ofNeck() (n counts, ok bool) {
+	neck, neckField, _ := s.given(s.in.NeckStitches, s.in.NeckCm, "neck")
+	shoulder, shoulderField, _ := s.given(s.in.ShoulderStitches, s.in.ShoulderCm, "shoulder")
+	n = counts{widthField: shoulderField, neckField: neckField}
+	if n.neck, ok = s.fit(neck, s.in.NeckStitches != nil, s.in.NeckRule, anyParity, "is", neckField, "neck_rule"); !ok {
+		return n, false
+	}
+	width := whole(n.neck).less(-2, shoulder)
+	n.width, ok = s.fit(width, s.in.ShoulderStitches != nil, s.in.WidthRule, n.neck%2, "makes a width of", shoulderField, "width_rule")
+	return n, ok
 }
 
 // frontOf is the setting of the front, whose width may be another: its shoulders are those of
 // the back, and the neck between them has what is left.
 func (s *settler) frontOf(p setting) setting {
 	wide, field, given := s.given(s.in.FrontWidthStitches, s.in.FrontWidthCm, "front_width")
-	if !given || s.c.Err() != nil {
+	if !given || !p.divided {
 		return p
 	}
+	p.widthField, p.neckField = field, field
+	p.divided = s.c.Sound("front_width_stitches", "front_width_cm") && s.c.Passes(func() { s.vetFront(&p, wide, field) })
+	return p
+}
+
+// vetFront settles the neck of a front of a width of its own.
+func (s *settler) vetFront(p *setting, wide amount, field string) {
 	neck := wide.less(1, whole(2*p.shoulder))
 	if neck.num < neck.den {
-		s.c.Infeasible(fmt.Sprintf("its shoulders are those of the back, and two of %s leave no neck; at least %d do",
-			report.CountOf(p.shoulder, "stitches"), 2*p.shoulder+1), field)
-		return p
+		s.c.Infeasible("its shoulders are those of the back, and two of "+report.CountOf(p.shoulder, "stitches")+" leave no neck", field)
+		return
 	}
-	p.neck = s.fit(neck, s.in.FrontWidthStitches != nil, s.in.NeckRule, anyParity, field, "neck_rule")
-	p.width, p.widthField, p.neckField = p.neck+2*p.shoulder, field, field
+	p.neck, _ = s.fit(neck, s.in.FrontWidthStitches != nil, s.in.NeckRule, anyParity, "leaves a neck of", field, "neck_rule")
+	p.width = p.neck + 2*p.shoulder
 	switch {
 	case p.neck > MaxNeckStitches:
 		s.c.Infeasible(fmt.Sprintf("leaves a neck of %d stitches; at most %d are planned", p.neck, MaxNeckStitches), field)
 	case p.width > stitch.MaxStitches:
 		s.c.Infeasible(fmt.Sprintf("comes to %d stitches; at most %d are counted", p.width, stitch.MaxStitches), field)
 	}
-	return p
 }
 
 // vetDivided checks that two equal shoulders are left.
@@ -217,17 +223,15 @@ func (s *settler) vetDivided(n *counts) {
 	if n.widthField == n.neckField {
 		fields = fields[:1]
 	}
+	divided := fmt.Sprintf("a neck of %s leaves %d of a width of %d, ", report.CountOf(n.neck, "stitches"), max(both, 0), n.width)
 	switch {
 	case n.width > stitch.MaxStitches:
 		s.c.Infeasible(fmt.Sprintf("the width is %d stitches; at most %d are counted", n.width, stitch.MaxStitches), n.widthField)
 	case n.neck > MaxNeckStitches:
 		s.c.Infeasible(fmt.Sprintf("the neck is %d stitches; at most %d are planned", n.neck, MaxNeckStitches), n.neckField)
 	case both < 2*leastStep(s.in):
-		detail := fmt.Sprintf("a neck of %s leaves %d of a width of %d, and each shoulder takes %d at least",
-			report.CountOf(n.neck, "stitches"), max(both, 0), n.width, leastStep(s.in))
-		s.c.Infeasible(detail+s.narrowerNeck(*n), fields...)
+		s.c.Infeasible(divided+fmt.Sprintf("and each shoulder takes %d at least", leastStep(s.in)), fields...)
 	case both%2 != 0:
-		s.c.Infeasible(fmt.Sprintf("a neck of %s leaves %d of a width of %d, which make no two equal shoulders",
-			report.CountOf(n.neck, "stitches"), both, n.width)+s.necksBeside(n.neck), fields...)
+		s.c.Infeasible(divided+"which make no two equal shoulders", fields...)
 	}
 }

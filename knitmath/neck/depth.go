@@ -39,22 +39,45 @@ func (p setting) leastDepth() int {
 	return 0
 }
 
-// frontDepth settles the depth of the front, of which so many stitches slant at each edge.
-func (p setting) frontDepth(c *fault.Checks, slants int) (depth int, field string) {
-	if depth, field, ok := p.givenDepth(c, p.in.FrontDepthRows, p.in.FrontDepthCm, "front"); ok {
-		return depth, field
+// A foot is how many rows deep the neck of a piece is, and the field that says so.
+type foot struct {
+	depth      int
+	depthField string
+	given      bool
+	known      bool // nothing is wrong with it
+}
+
+// frontFoot settles the depth of the front, of which so many stitches slant at each edge.
+func (p setting) frontFoot(c *fault.Checks, slants int) foot {
+	f := p.givenDepth(c, p.in.FrontDepthRows, p.in.FrontDepthCm, "front")
+	if f.known = f.known || !f.given && p.edged; f.known && !f.given {
+		f.depth = p.frontDepth(slants)
 	}
+	return f
+}
+
+// backFoot settles the depth of the back.
+func (p setting) backFoot(c *fault.Checks) foot {
+	f := p.givenDepth(c, p.in.BackDepthRows, p.in.BackDepthCm, "back")
+	if f.known = f.known || !f.given && p.edged; f.known && !f.given {
+		f.depth = p.backDepth()
+	}
+	return f
+}
+
+// frontDepth is the depth of a front that nobody says.
+func (p setting) frontDepth(slants int) int {
 	switch p.in.Shape {
 	case ShapeBoat:
-		return p.leastDepth(), "front_depth_rows"
+		return p.leastDepth()
 	case ShapeV:
 		most := max(p.depthWithin(vMostCm-p.strapCm()/2), fastSlant*slants+evenAbove)
-		return min(rowsOfSlant*slants+evenAbove, most, MaxDepthRows), "front_depth_rows"
+		return min(rowsOfSlant*slants+evenAbove, most, MaxDepthRows)
 	}
 	most := min(frontMostCm, mostOfWidth*p.st.SizeCm(p.neck)) - p.strapCm()/2
 	wanted := p.usualDepth(min(frontShare*p.st.SizeCm(p.neck), frontMostCm) - p.strapCm()/2)
 	forHead := 2 * measure.CeilQuotient(p.headDepthCm(most)*p.rw.PerCm(), 2)
-	return max(min(max(wanted, forHead), p.depthWithin(most)), leastOfDefault), "front_depth_rows"
+	return max(min(max(wanted, forHead), p.depthWithin(most)), leastOfDefault)
 }
 
 // headDepthCm is about how deep a front lets the head through, 0 where nobody's has to: the
@@ -86,18 +109,15 @@ func (p setting) headDepthCm(most float64) float64 {
 	return high
 }
 
-// backDepth settles the depth of the back.
-func (p setting) backDepth(c *fault.Checks) (depth int, field string) {
-	if depth, field, ok := p.givenDepth(c, p.in.BackDepthRows, p.in.BackDepthCm, "back"); ok {
-		return depth, field
-	}
+// backDepth is the depth of a back that nobody says.
+func (p setting) backDepth() int {
 	if p.in.Shape == ShapeBoat {
-		return p.leastDepth(), "back_depth_rows"
+		return p.leastDepth()
 	}
 	if p.in.strap() > 0 {
-		return 0, "back_depth_rows"
+		return 0
 	}
-	return min(p.usualDepth(backShare*p.st.SizeCm(p.neck)), p.depthWithin(backMostCm)), "back_depth_rows"
+	return min(p.usualDepth(backShare*p.st.SizeCm(p.neck)), p.depthWithin(backMostCm))
 }
 
 // behindCm is about how long the edge of the back is, with the straps beside it.
@@ -126,23 +146,24 @@ func (p setting) depthWithin(cm float64) int {
 // nearlyCm is what a depth in cm may be off by the rounding of floats.
 const nearlyCm = 1e-9
 
-// givenDepth is the depth that was asked for, to an even number of rows; ok is false if
-// none was.
-func (p setting) givenDepth(c *fault.Checks, rows *int, cm *float64, piece string) (depth int, field string, ok bool) {
-	switch {
-	case rows != nil:
-		depth, field = p.rw.CountedEven(rows, nil), piece+"_depth_rows"
-	case cm != nil:
-		depth, field = p.rw.CountedEven(nil, cm), piece+"_depth_cm"
-	default:
-		return 0, "", false
+// givenDepth is the depth that was asked for, to an even number of rows.
+func (p setting) givenDepth(c *fault.Checks, rows *int, cm *float64, piece string) foot {
+	f := foot{depthField: piece + "_depth_rows", given: rows != nil || cm != nil}
+	if rows == nil && cm != nil {
+		f.depthField = piece + "_depth_cm"
 	}
-	switch {
-	case depth > MaxDepthRows:
-		c.Infeasible(fmt.Sprintf("the depth is %d rows at this gauge; at most %d are planned", depth, MaxDepthRows), field)
-	case depth < p.leastDepth():
-		c.Infeasible("short rows at the shoulders need a depth of "+report.CountOf(p.leastDepth(), "rows")+
-			" at least; stepped bind-offs need none", field, "shoulder_method")
+	if !f.given || !c.Sound(piece+"_depth_rows", piece+"_depth_cm", "shoulder_method") {
+		return f
 	}
-	return depth, field, true
+	f.depth = p.rw.CountedEven(rows, cm)
+	f.known = c.Passes(func() {
+		switch {
+		case f.depth > MaxDepthRows:
+			c.Infeasible(fmt.Sprintf("the depth is %d rows at this gauge; at most %d are planned", f.depth, MaxDepthRows), f.depthField)
+		case f.depth < p.leastDepth():
+			c.Infeasible("short rows at the shoulders need a depth of "+report.CountOf(p.leastDepth(), "rows")+
+				" at least; stepped bind-offs need none", f.depthField, "shoulder_method")
+		}
+	})
+	return f
 }

@@ -167,20 +167,14 @@ func vetSlant(c *fault.Checks, p setting, lost, depth int, depthField string) {
 	if lost <= slots {
 		return
 	}
-	rows := 2*lost + evenAbove
-	if p.anyRow {
-		rows = p.rw.CountedEven(new(lost+evenAbove), nil)
-	}
-	s := fmt.Sprintf("the edge loses %s, one in a row, and %s can decrease", report.CountOf(lost, "stitches"), report.CountOf(slots, "rows"))
-	if rows <= MaxDepthRows {
-		s += fmt.Sprintf("; a depth of %d rows is enough", rows)
-	}
-	c.Infeasible(s, depthField)
+	c.Infeasible(fmt.Sprintf("the edge loses %s, one in a row, and %s can decrease", report.CountOf(lost, "stitches"),
+		report.CountOf(slots, "rows")), depthField)
 }
 
 // A setting is what the front and the back have in common.
 type setting struct {
 	counts
+	edged bool // nothing is wrong with what edges come from
 	slope
 	st, rw    gauge.Density
 	in        Input

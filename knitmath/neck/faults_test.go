@@ -1,17 +1,11 @@
 package neck
 
 import (
-	"errors"
 	"math"
-	"regexp"
-	"strconv"
-	"strings"
 	"testing"
 
-	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
-	"example.com/knitmath/knitmath/shaping"
 	"example.com/knitmath/knitmath/shortrow"
 )
 
@@ -149,58 +143,6 @@ func TestRefusals(t *testing.T) {
 			continue
 		}
 		t.Run(name, func(t *testing.T) { knittest.WantViolations(t, err, c.want...) })
-	}
-}
-
-var offers = regexp.MustCompile(`a depth of (\d+) rows is (?:enough|the least)|or a middle of (\d+)|can slope by (\d+) rows`)
-
-// What a refusal offers is planned, and of depths nothing shallower is.
-func TestRemediesOfRefusals(t *testing.T) {
-	offered := map[string]int{}
-	for neck := 20; neck <= 60; neck += 2 {
-		for depth := 0; depth <= 40; depth += 2 {
-			for _, shape := range []Shape{ShapeRound, ShapeV} {
-				for _, rows := range []int{0, 2} {
-					in := Input{Gauge: ordinary(), WidthStitches: new(neck + 40), NeckStitches: &neck, FrontDepthRows: &depth, Shape: shape,
-						RowChoice: shaping.RowChoice(rows), FrontCentreStitches: new(neck / 2 &^ 1), ShoulderSlopeRows: new(depth)}
-					_, err := PlanNeckline(in)
-					var refused *fault.InputError
-					if !errors.As(err, &refused) {
-						continue
-					}
-					askOffers(t, in, refused, offered)
-				}
-			}
-		}
-	}
-	if offered["depth"] < 50 || offered["middle"] < 5 || offered["slope"] < 10 {
-		t.Errorf("offered %v: the sweep has shrunk", offered)
-	}
-}
-
-func askOffers(t *testing.T, in Input, refused *fault.InputError, offered map[string]int) {
-	t.Helper()
-	for _, m := range offers.FindAllStringSubmatch(refused.Violations[0].Detail, -1) {
-		again, less := in, in
-		n, _ := strconv.Atoi(m[1] + m[2] + m[3])
-		switch {
-		case m[1] != "":
-			offered["depth"]++
-			again.FrontDepthRows, less.FrontDepthRows = &n, new(n-2)
-		case m[2] != "":
-			offered["middle"]++
-			again.FrontCentreStitches = &n
-		default:
-			offered["slope"]++
-			again.ShoulderSlopeRows, less.ShoulderSlopeRows = &n, new(n+2)
-		}
-		// A slope is judged before a depth, which may still be wrong.
-		if _, err := PlanNeckline(again); err != nil && (m[3] == "" || strings.Contains(err.Error(), "slope")) {
-			t.Errorf("%v; asked so: %v", refused, err)
-		}
-		if _, err := PlanNeckline(less); err == nil {
-			t.Errorf("%v; a step less does too", refused)
-		}
 	}
 }
 

@@ -1,8 +1,10 @@
 package neck
 
 import (
+	"fmt"
 	"slices"
 
+	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/shortrow"
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -16,9 +18,10 @@ import (
 // have led to a bind-off turns before those stitches, or closes the gaps.
 type layout struct {
 	setting
-	piece    string
-	depth    int
+	piece string
+	foot
 	centre   int
+	centred  bool // the stitches in the middle are given
 	held     bool // the centre is held
 	edges    edge
 	outer    [2][]event // what goes at the armholes, as at the neck
@@ -74,7 +77,15 @@ func sideOf(row int) stitch.Side {
 }
 
 // write works all rows and keeps those that do more than work even.
-func (l *layout) write() {
+func (l *layout) write(c *fault.Checks) {
+	l.writeRows()
+	if l.lacking > 0 {
+		c.Infeasible(fmt.Sprintf("row %d of the %s has too few stitches for what goes at the armhole and at the neck", l.lacking, l.piece),
+			l.stepsField())
+	}
+}
+
+func (l *layout) writeRows() {
 	l.besideArmhole()
 	apart := (l.width-l.centre)/2 + l.beside
 	l.live = [2]int{apart, apart}

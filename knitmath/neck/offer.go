@@ -1,60 +1,33 @@
 package neck
 
 import (
-	"fmt"
-
-	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/advice"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/stitch"
 )
 
-// would reports whether the question is planned with another count, the whole of it, as a caller
-// asks it who reads what would do.
-func (s *settler) would(ask func(in *Input)) bool {
-	if !s.asked {
-		return false
-	}
-	in := s.in
-	ask(&in)
-	_, err := plan(in, false)
-	return err == nil
-}
-
-// withNeck asks for a neck of so many stitches of the width that is given.
-func withNeck(n int) func(in *Input) {
-	return func(in *Input) {
-		in.NeckCm, in.NeckStitches, in.ShoulderStitches, in.ShoulderCm = nil, &n, nil, nil
-	}
-}
-
-// withSlope asks for shoulders that slope by so many rows.
-func withSlope(n int) func(in *Input) {
-	return func(in *Input) { in.ShoulderSlopeRows, in.ShoulderSlopeCm, in.ShoulderSlopeDegrees = &n, nil, nil }
-}
-
-// necksBeside are the necks next to one that leaves an odd number for the shoulders.
-func (s *settler) necksBeside(n int) string {
-	low := n > 1 && s.would(withNeck(n-1))
-	high := (!low || s.in.Cost() <= timesRemedied*priceOfRemedied/2) && s.would(withNeck(n+1)) // where its price has room
-	switch {
-	case low && high:
-		return fmt.Sprintf("; a neck of %d does, or one of %d", n-1, n+1)
-	case low:
-		return fmt.Sprintf("; a neck of %d does", n-1)
-	case high:
-		return fmt.Sprintf("; a neck of %d does", n+1)
-	}
-	return ""
-}
-
-// narrowerNeck is the widest neck beside which a width has shoulders for their steps, as many as
-// the slope that was asked for in rows has.
-func (s *settler) narrowerNeck(n counts) string {
-	if s.in.WidthStitches == nil && s.in.WidthCm == nil {
-		return fmt.Sprintf("; shoulders of at least %d do", leastStep(s.in))
-	}
-	steps := stepsOf(float64(fault.Or(s.in.ShoulderSlopeRows, 0)))
-	most := n.width - 2*leastStep(s.in)*steps
-	if most < 1 || !s.would(withNeck(most)) {
-		return ""
-	}
-	return fmt.Sprintf("; a neck of %d does", most)
+// advised is a refusal with what would do.
+func (in Input) advised(err error) error {
+	return advice.Add(err, func() int { once, _ := in.priced(); return once }, func() error {
+		_, err := plan(in)
+		return err
+	}, in.DisplayUnit,
+		advice.Knob{Field: "width_stitches", Count: &in.WidthStitches, Least: 1, Most: stitch.MaxStitches},
+		advice.Knob{Field: "width_cm", Cm: &in.WidthCm, Least: measure.MinCm, Most: measure.MaxCm},
+		advice.Knob{Field: "neck_stitches", Count: &in.NeckStitches, Least: 1, Most: MaxNeckStitches},
+		advice.Knob{Field: "neck_cm", Cm: &in.NeckCm, Least: measure.MinCm, Most: measure.MaxCm},
+		advice.Knob{Field: "shoulder_stitches", Count: &in.ShoulderStitches, Least: 1, Most: stitch.MaxStitches},
+		advice.Knob{Field: "shoulder_cm", Cm: &in.ShoulderCm, Least: measure.MinCm, Most: measure.MaxCm},
+		advice.Knob{Field: "front_width_stitches", Count: &in.FrontWidthStitches, Least: 1, Most: stitch.MaxStitches, Optional: true},
+		advice.Knob{Field: "front_width_cm", Cm: &in.FrontWidthCm, Least: measure.MinCm, Most: measure.MaxCm, Optional: true},
+		advice.Knob{Field: "front_depth_rows", Count: &in.FrontDepthRows, Most: MaxDepthRows, Optional: true},
+		advice.Knob{Field: "front_depth_cm", Cm: &in.FrontDepthCm, Most: MaxDepthCm, Optional: true},
+		advice.Knob{Field: "back_depth_rows", Count: &in.BackDepthRows, Most: MaxDepthRows, Optional: true},
+		advice.Knob{Field: "back_depth_cm", Cm: &in.BackDepthCm, Most: MaxDepthCm, Optional: true},
+		advice.Knob{Field: "front_centre_stitches", Count: &in.FrontCentreStitches, Most: MaxNeckStitches, Optional: true},
+		advice.Knob{Field: "back_centre_stitches", Count: &in.BackCentreStitches, Most: MaxNeckStitches, Optional: true},
+		advice.Knob{Field: "shoulder_slope_rows", Count: &in.ShoulderSlopeRows, Most: MaxSlopeRows, Optional: true},
+		advice.Knob{Field: "shoulder_slope_cm", Cm: &in.ShoulderSlopeCm, Most: MaxSlopeCm, Optional: true},
+		advice.Knob{Field: "shoulder_slope_degrees", Cm: &in.ShoulderSlopeDegrees, Of: "degrees", Most: MaxSlopeDegrees, Optional: true},
+		advice.Knob{Field: "armhole_rows", Count: &in.ArmholeRows, Least: MinArmholeRows, Most: MaxArmholeRows})
 }

@@ -28,9 +28,9 @@ import (
 //
 // Source: own derivation, with the trade's proportions as defaults (see Sources).
 func PlanNeckline(in Input) (Neckline, error) {
-	out, err := plan(in, true)
+	out, err := plan(in)
 	if err != nil {
-		return Neckline{}, err
+		return Neckline{}, in.advised(err)
 	}
 	if in.findsWidth() && out.tooNarrow() {
 		out = out.widened()
@@ -39,25 +39,28 @@ func PlanNeckline(in Input) (Neckline, error) {
 	return out, nil
 }
 
-// plan is the answer but for what compares it with bodies and other garments; asked is whether a
-// caller asks, and not a search for what would do.
-func plan(in Input, asked bool) (Neckline, error) {
+// edgeFields are what the edges of a neck come from beside its counts and its depth.
+var edgeFields = []string{"shape", "row_choice", "tolerance_stitches", "strap_stitches", "head_cm", "body_cm", "stretch_ratio"}
+
+// plan is the answer but for what compares it with bodies and other garments, and a refusal without
+// what would do.
+func plan(in Input) (Neckline, error) {
 	var c fault.Checks
 	st, rw := vetFields(&c, in)
-	if err := c.Err(); err != nil {
-		return Neckline{}, err
+	if !c.Sound("gauge") {
+		return Neckline{}, c.Err()
 	}
-	s := settler{c: &c, in: in, st: st, asked: asked}
+	s := settler{c: &c, in: in, st: st}
 	p := setting{counts: s.settle(), st: st, rw: rw, in: in, margin: fault.Or(in.EdgeStitches, defaultEdge),
 		anyRow: in.RowChoice == shaping.RowChoiceAny, rowChoice: in.RowChoice,
 		shortRows: in.ShoulderMethod == ShoulderMethodShortRows}
-	if c.Err() == nil {
-		p.slope = s.slopeOf(p.shoulder, rw)
-	}
-	if err := c.Err(); err != nil {
-		return Neckline{}, err
-	}
+	p.edged = p.divided && c.Sound(edgeFields...)
+	p.slope = s.slopeOf(p)
 	front, back := s.frontOf(p).front(&c), p.back(&c)
+	if c.Err() == nil {
+		front.write(&c)
+		back.write(&c)
+	}
 	if err := c.Err(); err != nil {
 		return Neckline{}, err
 	}
@@ -79,91 +82,115 @@ func plan(in Input, asked bool) (Neckline, error) {
 	return out, nil
 }
 
-// front plans the front.
+// front plans the front, as far as nothing is wrong.
 func (p setting) front(c *fault.Checks) *layout {
-	centre, given := p.centreOf(c, p.in.FrontCentreStitches, "front_centre_stitches")
-	if p.in.Shape == ShapeV && !given {
-		centre = 2 - p.neck%2
+	l := &layout{setting: p, piece: "front"}
+	l.settleCentre(c, p.in.FrontCentreStitches)
+	if p.in.Shape == ShapeV && !l.centred {
+		l.centre = 2 - p.neck%2
 	}
-	depth, field := p.frontDepth(c, max(0, p.neck-centre)/2)
-	l := &layout{setting: p, piece: "front", depth: depth}
-	if p.in.Shape == ShapeV {
-		l.centre, l.held = centre, p.in.Centre == CentreHeld || p.in.Centre == CentreUnspecified && centre <= 2
-		lost := (p.neck - centre) / 2
-		if c.Err() == nil && lost > 0 {
-			vetSlant(c, p, lost, depth, field)
-		}
-		if c.Err() == nil && lost > 0 {
-			var err error
-			if l.edges, err = slantedEdge(p, lost, depth); err != nil {
-				c.Infeasible(err.Error(), field)
-			}
-		}
-		return l.done(c)
-	}
-	return l.round(c, centre, given, field, "front_centre_stitches")
-}
-
-// back plans the back, which is round behind a V too.
-func (p setting) back(c *fault.Checks) *layout {
-	centre, given := p.centreOf(c, p.in.BackCentreStitches, "back_centre_stitches")
-	depth, field := p.backDepth(c)
-	l := &layout{setting: p, piece: "back", depth: depth}
-	return l.round(c, centre, given, field, "back_centre_stitches")
-}
-
-// round plans a round edge, or one that goes at once.
-func (l *layout) round(c *fault.Checks, centre int, given bool, depthField, centreField string) *layout {
-	l.held = l.in.Centre == CentreHeld || l.in.Centre == CentreUnspecified && l.in.strap() > 0 // as the straps are
+	l.foot = p.frontFoot(c, max(0, p.neck-l.centre)/2)
 	switch {
-	case l.in.Shape == ShapeSquare || l.in.Shape == ShapeBoat:
-		centre = l.neck
-	case !given:
-		centre = roundCentre(l.neck, l.depth)
-	}
-	l.centre = centre
-	if c.Err() != nil || centre >= l.neck {
-		return l.done(c)
-	}
-	if l.depth <= evenAbove {
-		c.Infeasible(fmt.Sprintf("%s beside the middle need rows to go in, and the depth has %s; a depth of %d rows is the least, "+
-			"or a middle of %d", report.CountOf(l.neck-centre, "stitches"), report.CountOf(l.depth, "rows"), 2*evenAbove, l.neck),
-			depthField, centreField)
-		return l
-	}
-	l.edges = roundEdge(l.setting, centre, l.depth)
-	if len(l.edges.first) == 0 {
-		c.Infeasible("no bind-offs lose so many stitches in this depth", depthField)
-	}
-	return l.done(c)
-}
-
-// done writes the rows of a sound layout.
-func (l *layout) done(c *fault.Checks) *layout {
-	if c.Err() == nil {
-		l.write()
-	}
-	if l.lacking > 0 {
-		c.Infeasible(fmt.Sprintf("row %d of the %s has too few stitches for what goes at the armhole and at the neck", l.lacking, l.piece),
-			l.stepsField())
+	case !l.shapes(c):
+	case p.in.Shape == ShapeV:
+		l.slanted(c)
+	default:
+		l.round(c)
 	}
 	return l
 }
 
-// centreOf is the middle that was asked for.
-func (p setting) centreOf(c *fault.Checks, asked *int, field string) (centre int, given bool) {
-	if asked == nil {
-		return 0, false
+// back plans the back, which is round behind a V too.
+func (p setting) back(c *fault.Checks) *layout {
+	l := &layout{setting: p, piece: "back"}
+	l.settleCentre(c, p.in.BackCentreStitches)
+	if l.foot = p.backFoot(c); l.shapes(c) {
+		l.round(c)
 	}
-	switch n := *asked; {
-	case n > p.neck:
-		c.Infeasible(fmt.Sprintf("the middle of %s is more than the neck of %d; at most %d can be",
-			report.CountOf(n, "stitches"), p.neck, p.neck), field)
-	case (p.neck-n)%2 != 0:
-		c.Infeasible(fmt.Sprintf("a middle of %s leaves an odd number of the neck's %d for two equal edges; %s",
-			report.CountOf(n, "stitches"), p.neck, either(max(n-1, 0), n+1)), field)
+	return l
+}
+
+// shapes reports whether nothing is wrong with what its edges come from.
+func (l *layout) shapes(c *fault.Checks) bool {
+	return l.divided && l.edged && l.foot.known && c.Sound(l.centreField())
+}
+
+// slanted plans the edges of a V.
+func (l *layout) slanted(c *fault.Checks) {
+	l.held = l.in.Centre == CentreHeld || l.in.Centre == CentreUnspecified && l.centre <= 2
+	lost := (l.neck - l.centre) / 2
+	if lost == 0 || !c.Passes(func() { vetSlant(c, l.setting, lost, l.depth, l.depthField) }) {
+		return
 	}
-	return *asked, true
+	var err error
+	if l.edges, err = slantedEdge(l.setting, lost, l.depth); err != nil {
+		c.Infeasible(err.Error(), l.depthField)
+	}
+}
+
+// deepened is how many rows deeper a neck may be than what is usual where nobody says, so that
+// what goes beside its middle has rows to go in.
+const deepened = 16
+
+// round plans a round edge, or one that goes at once.
+func (l *layout) round(c *fault.Checks) {
+	l.held = l.in.Centre == CentreHeld || l.in.Centre == CentreUnspecified && l.in.strap() > 0 // as the straps are
+	if l.in.Shape == ShapeSquare || l.in.Shape == ShapeBoat {
+		l.centre = l.neck
+		return
+	}
+	for deepest := l.depth + deepened; !l.curves() && !l.given && l.depth < deepest; {
+		l.depth += 2
+	}
+	switch beside := report.CountOf(l.neck-l.centre, "stitches"); {
+	case l.centre >= l.neck || len(l.edges.first) > 0:
+	case !l.given && !l.centred:
+		l.depth, l.centre = l.leastDepth(), l.neck // nothing else goes
+	case l.depth <= evenAbove:
+		c.Infeasible(beside+" beside the middle need rows to go in, and the depth has "+report.CountOf(l.depth, "rows"), l.curveFields()...)
+	default:
+		c.Infeasible("no bind-offs lose "+beside+" in this depth", l.curveFields()...)
+	}
+}
+
+// curves finds the edges of a round neck of the depth, and reports whether there are any, or none are wanted.
+func (l *layout) curves() bool {
+	if !l.centred {
+		l.centre = roundCentre(l.neck, l.depth)
+	}
+	if l.centre < l.neck && l.depth > evenAbove {
+		l.edges = roundEdge(l.setting, l.centre, l.depth)
+	}
+	return l.centre >= l.neck || len(l.edges.first) > 0
+}
+
+// curveFields are the fields that the curve of a round neck comes from.
+func (l *layout) curveFields() []string {
+	switch {
+	case !l.centred:
+		return []string{l.depthField}
+	case !l.given:
+		return []string{l.centreField()}
+	}
+	return []string{l.depthField, l.centreField()}
+}
+
+// centreField is the field of the stitches in the middle.
+func (l *layout) centreField() string { return l.piece + "_centre_stitches" }
+
+// settleCentre settles the middle that was asked for.
+func (l *layout) settleCentre(c *fault.Checks, asked *int) {
+	if l.centred = asked != nil; !l.centred || !l.divided || !c.Sound(l.centreField()) {
+		return
+	}
+	l.centre = *asked
+	switch n := l.centre; {
+	case n > l.neck:
+		c.Infeasible(fmt.Sprintf("the middle of %s is more than the neck of %d", report.CountOf(n, "stitches"), l.neck), l.centreField())
+	case (l.neck-n)%2 != 0:
+		c.Infeasible(fmt.Sprintf("a middle of %s leaves an odd number of the neck's %d for two equal edges", report.CountOf(n, "stitches"), l.neck),
+			l.centreField())
+	}
 }
 
 // answer is the piece for the caller.

@@ -134,7 +134,7 @@ func (o *Neckline) enough(from, most int, change func(in *Input, n int)) int {
 		in := o.in
 		change(&in, from+2*twos)
 		in.WithOutline = false
-		out, err := plan(in, false)
+		out, err := plan(in)
 		return err == nil && out.GoesOverHead != nil && *out.GoesOverHead
 	}
 	found := 0

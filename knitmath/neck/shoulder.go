@@ -5,7 +5,6 @@ import (
 	"math"
 
 	"example.com/knitmath/knitmath/fault"
-	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 )
@@ -34,11 +33,17 @@ func (s slope) rows() int {
 	return 2 * len(s.steps)
 }
 
+// slopeFields are what the slope of a shoulder comes from beside its stitches.
+var slopeFields = []string{"shoulder_slope_rows", "shoulder_slope_cm", "shoulder_slope_degrees", "edge_stitches", "strap_stitches"}
+
 // slopeOf settles the steps of a shoulder. Every step has the stitches that a decrease
 // beside it takes. The larger ones come first. Published examples have them so (7, 6, 6
 // and 6, 6, 6, 6, 5, 5, 5, 5) and the other way about.
-func (s *settler) slopeOf(shoulder int, rw gauge.Density) slope {
-	in, cm := s.in, s.st.SizeCm(shoulder)
+func (s *settler) slopeOf(p setting) slope {
+	if !p.divided || !s.c.Sound(slopeFields...) {
+		return slope{}
+	}
+	in, shoulder, rw, cm := s.in, p.shoulder, p.rw, s.st.SizeCm(p.shoulder)
 	tan := func(degrees float64) float64 { return math.Tan(degrees * 2 * math.Pi / degreesPerRound) }
 	height, field, usual := 0.0, "", false
 	switch {
@@ -57,15 +62,8 @@ func (s *settler) slopeOf(shoulder int, rw gauge.Density) slope {
 		n = min(n, most)
 	}
 	if n > most {
-		detail := fmt.Sprintf("a slope of %s takes %d steps of at least %s, and the shoulder has %s", report.CountOf(2*n, "rows"), n,
-			report.CountOf(leastStep(in), "stitches"), report.CountOf(shoulder, "stitches"))
-		switch {
-		case most > 1 && s.would(withSlope(2*most)):
-			detail += fmt.Sprintf("; it can slope by %d rows, which are %s", 2*most, in.DisplayUnit.Size(rw.SizeCm(2*most)))
-		case most == 1 && s.would(withSlope(0)):
-			detail += "; it can be bound off at once, without a slope"
-		}
-		s.c.Infeasible(detail, field)
+		s.c.Infeasible(fmt.Sprintf("a slope of %s takes %d steps of at least %s, and the shoulder has %s", report.CountOf(2*n, "rows"), n,
+			report.CountOf(leastStep(in), "stitches"), report.CountOf(shoulder, "stitches")), field)
 		return slope{}
 	}
 	steps := make([]int, n)

@@ -51,7 +51,7 @@ func (o Neckline) widened() Neckline {
 	asked := func(more int) (Neckline, error) {
 		in := o.in
 		in.NeckStitches = new(o.NeckStitches + (more+1)*step)
-		return plan(in, false)
+		return plan(in)
 	}
 	tries := max(0, o.in.widestNeck(o.WidthStitches)-o.NeckStitches) / step
 	enough := sort.Search(tries, func(more int) bool {
