@@ -13,7 +13,8 @@ import (
 )
 
 // What a refusal offers: "; 6 would do", "; 4.5 cm or 6 cm would do", and what does only with what it offers for others.
-var offer = regexp.MustCompile(`; ([0-9.]+)(?: (cm|in|degrees))?(?: or ([0-9.]+)(?: (?:cm|in|degrees))?)? would do( together with the others)?$`)
+var offer = regexp.MustCompile(`; ([0-9.]+)(?: (cm|in|degrees))?(?: or ([0-9.]+)(?: (?:cm|in|degrees))?)? would do` +
+	`( together with the others)?$`)
 
 // twice is one number that a refusal has said already: "can only have 2; 2 would do".
 var twice = regexp.MustCompile(` (?:only have|take) ([0-9.]+); ([0-9.]+) would do$`)
@@ -60,7 +61,8 @@ func Offers(err error) (offers []Offer) {
 }
 
 // CheckOffers asks a refused question again with each value that its refusal says would do: it does, or, where
-// that is said, does together with those of all other fields, and it is not what was asked before. It gives how many were asked.
+// that is said, does together with those of all other fields, and it is not what was asked before. It gives how
+// many were asked.
 func CheckOffers[Q any](t *testing.T, question Q, err error, ask func(Q) error) int {
 	t.Helper()
 	asked := 0
@@ -72,39 +74,34 @@ func CheckOffers[Q any](t *testing.T, question Q, err error, ask func(Q) error) 
 	}
 	together := question
 	for _, o := range offers {
-		if len(o.Values) > 0 {
-			turn(&together, o.Field, o.Values[len(o.Values)-1])
-		} else {
-			leave(&together, o.Field)
-		}
+		o.take(&together, max(len(o.Values), 1)-1)
 	}
 	for _, o := range offers {
-		if len(o.Values) == 0 {
+		for i := range max(len(o.Values), 1) {
 			changed := question
-			if leave(&changed, o.Field); o.Together {
-				changed = together
-			}
-			asked++
-			if again := ask(changed); again != nil {
-				t.Errorf("%+v: %v\nbut without %s: %v", question, err, o.Field, again)
-			}
-		}
-		for _, v := range o.Values {
-			changed := question
-			turn(&changed, o.Field, v)
-			asked++
+			o.take(&changed, i)
 			if reflect.DeepEqual(fieldOf(&changed, o.Field).Interface(), fieldOf(&question, o.Field).Interface()) {
-				t.Errorf("%+v: %v\nbut %s is %v", question, err, o.Field, v)
+				t.Errorf("%+v: %v\nbut that is asked at %s", question, err, o.Field)
 			}
 			if o.Together {
 				changed = together
 			}
+			asked++
 			if again := ask(changed); again != nil || o.Together && len(offers) < 2 {
-				t.Errorf("%+v: %v\nbut with %s of %v: %v", question, err, o.Field, v, again)
+				t.Errorf("%+v: %v\nbut with that, %v, at %s: %v", question, err, o.Values, o.Field, again)
 			}
 		}
 	}
 	return asked
+}
+
+// take changes a question as an offer says, by one of its values.
+func (o Offer) take(question any, i int) {
+	if len(o.Values) > 0 {
+		turn(question, o.Field, o.Values[i])
+	} else {
+		leave(question, o.Field)
+	}
 }
 
 // turn sets a field of a question, which is named as on the wire, and is a pointer to a number.

@@ -34,7 +34,9 @@ func TestIndependentFaultsAreListedTogether(t *testing.T) {
 		plants[1] = knittest.Plant[Input]{Name: "no shoulders", Into: func(in *Input) {
 			in.NeckStitches, in.ShoulderStitches = in.WidthStitches, nil
 		}}
-		plants[3] = knittest.Plant[Input]{Name: "a deep front", Into: func(in *Input) { in.FrontDepthRows, in.FrontDepthCm = nil, new(MaxDepthCm) }}
+		plants[3] = knittest.Plant[Input]{Name: "a deep front", Into: func(in *Input) {
+			in.FrontDepthRows, in.FrontDepthCm = nil, new(MaxDepthCm)
+		}}
 		knittest.CheckBothListed(t, in, ask, plants...)
 		// Front and back are judged each for itself.
 		knittest.CheckBothListed(t, in, ask, plants[0], knittest.Plant[Input]{Name: "a narrow front", Into: func(in *Input) {

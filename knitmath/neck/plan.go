@@ -188,8 +188,8 @@ func (l *layout) settleCentre(c *fault.Checks, asked *int) {
 	case n > l.neck:
 		c.Infeasible(fmt.Sprintf("the middle of %s is more than the neck of %d", report.CountOf(n, "stitches"), l.neck), l.centreField())
 	case (l.neck-n)%2 != 0:
-		c.Infeasible(fmt.Sprintf("a middle of %s leaves an odd number of the neck's %d for two equal edges", report.CountOf(n, "stitches"), l.neck),
-			l.centreField())
+		c.Infeasible(fmt.Sprintf("a middle of %s leaves an odd number of the neck's %d for two equal edges",
+			report.CountOf(n, "stitches"), l.neck), l.centreField())
 	}
 }
 

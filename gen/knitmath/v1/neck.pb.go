@@ -332,7 +332,8 @@ type PlanNecklineRequest struct {
 	// The same in cm, 0 to 200; to the nearest even number of rows, halves up.
 	FrontDepthCm *float64 `protobuf:"fixed64,12,opt,name=front_depth_cm,json=frontDepthCm,proto3,oneof" json:"front_depth_cm,omitempty"`
 	// Depth of the back, 0 to 400 rows, as in front. Default 0.15 of the width of the neck, at
-	// most 3.8 cm; of a boat neck 0, and between the straps of saddles.
+	// most 3.8 cm, deeper where no bind-offs follow its curve in so few rows; of a boat neck 0, and
+	// between the straps of saddles.
 	BackDepthRows *int32 `protobuf:"varint,13,opt,name=back_depth_rows,json=backDepthRows,proto3,oneof" json:"back_depth_rows,omitempty"`
 	// The same in cm, 0 to 200; to the nearest even number of rows, halves up.
 	BackDepthCm *float64 `protobuf:"fixed64,14,opt,name=back_depth_cm,json=backDepthCm,proto3,oneof" json:"back_depth_cm,omitempty"`
