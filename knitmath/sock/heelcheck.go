@@ -37,15 +37,35 @@ func vetHeel(c *fault.Checks, in HeelInput) heel {
 	if c.Sound("kind", "direction") {
 		vetUses(c, h, in)
 	}
-	if c.Err() != nil {
-		return h
+	h.vetSize(c, in)
+	return h
+}
+
+// vetSize settles the stitches of the heel of a round whose own are in order.
+func (h *heel) vetSize(c *fault.Checks, in HeelInput) {
+	if h.round == 0 || !c.Sound("round_stitches", "foot_circumference_cm", "heel_stitches") {
+		return
 	}
 	h.stitches = fault.Or(in.HeelStitches, h.round/2)
 	h.instep, h.heelGiven = h.round-h.stitches, in.HeelStitches != nil
-	if h.instep < 2 {
+	if h.sized = h.instep >= 2; !h.sized {
 		c.Infeasible(fmt.Sprintf("leaves no 2 of the %d stitches of the round for the instep", h.round), "heel_stitches")
 	}
-	return h
+}
+
+// vetParts settles what the heel is made of, each part as far as nothing is wrong with what it depends on.
+func (h *heel) vetParts(c *fault.Checks, in HeelInput) {
+	switch {
+	case !c.Sound("kind", "direction"):
+	case h.kind == HeelKindShortRows:
+		h.vetCentre(c, in, h.turn())
+	case h.kind == HeelKindWasteYarn:
+		h.vetWasteYarn(c, in)
+	case h.toeUp:
+		h.vetToeUp(c, in)
+	default:
+		h.vetFlap(c, in)
+	}
 }
 
 // vetUses refuses what the kind, worked in its direction, has no use for.
@@ -90,27 +110,35 @@ func vetCupTurns(c *fault.Checks, m shortrow.TurnMethod) {
 
 // vetFlap settles a heel of flap and gusset.
 func (h *heel) vetFlap(c *fault.Checks, in HeelInput) {
-	h.flapRows = fault.Or(in.FlapRows, h.stitches+h.stitches%2)
-	if h.flapRows%2 != 0 {
+	h.every, h.quick = fault.Or(in.GussetEveryRounds, defaultEvery), fault.Or(in.SuccessiveRounds, 1)
+	turned := h.vetCentre(c, in, h.turn())
+	if h.vetFlapRows(c, in, h.stitches+h.stitches%2) && c.Sound("pick_up_stitches") && h.vetPickUp(c, in) &&
+		turned && c.Sound("successive_rounds") {
+		h.vetGusset(c, in)
+	}
+}
+
+// vetFlapRows settles the rows of a flap, as many as usual where nobody says, and reports whether they are in order.
+func (h *heel) vetFlapRows(c *fault.Checks, in HeelInput, usual int) bool {
+	if h.flapRows = fault.Or(in.FlapRows, usual); h.flapRows%2 != 0 {
 		c.Infeasible(oddFlap, "flap_rows")
 	}
-	h.every, h.quick = fault.Or(in.GussetEveryRounds, defaultEvery), fault.Or(in.SuccessiveRounds, 1)
-	h.vetCentre(c, in, h.turn())
+	return c.Sound("flap_rows") && (h.sized || in.FlapRows != nil)
+}
+
+// vetPickUp settles what is picked up along a flap whose rows are in order, and reports whether there is room for it.
+func (h *heel) vetPickUp(c *fault.Checks, in HeelInput) bool {
 	h.pickUp, h.pickUpGiven = fault.Or(in.PickUpStitches, h.flapRows/2+defaultCorner), in.PickUpStitches != nil
-	if c.Err() != nil {
-		return
+	if h.pickUp <= h.flapRows {
+		return true
 	}
-	most := h.flapRows
-	if h.pickUp > most {
-		fields := []string{"pick_up_stitches"}
-		if in.FlapRows != nil {
-			fields = append(fields, "flap_rows")
-		}
-		c.Infeasible(fmt.Sprintf("a flap of %s has no room for more than %s at an edge", report.CountOf(h.flapRows, "rows"),
-			report.CountOf(most, "stitches")), fields...)
-		return
+	fields := []string{"pick_up_stitches"}
+	if in.FlapRows != nil {
+		fields = append(fields, "flap_rows")
 	}
-	h.vetGusset(c, in)
+	rows := report.CountOf(h.flapRows, "rows")
+	c.Infeasible("a flap of "+rows+" has no room for more than "+report.CountOf(h.flapRows, "stitches")+" at an edge", fields...)
+	return false
 }
 
 // vetGusset checks that the sole is as wide as the heel was.
@@ -143,19 +171,24 @@ func (h *heel) sizedBy(in HeelInput) string {
 	return "foot_circumference_cm"
 }
 
-// vetCentre settles the centre of a turn.
-func (h *heel) vetCentre(c *fault.Checks, in HeelInput, t turn) {
+// vetCentre settles the centre of a turn of a heel whose stitches are in order, and reports whether there is one.
+func (h *heel) vetCentre(c *fault.Checks, in HeelInput, t turn) bool {
+	if !h.sized || !c.Sound("centre_stitches") {
+		return false
+	}
 	least, most := t.least+(t.least+h.stitches)%2, h.stitches-t.beside
 	h.centre = fault.Or(in.CentreStitches, min(max(t.usual(h.stitches), least), most))
-	switch {
-	case most < least:
-		c.Infeasible("a heel of "+report.CountOf(h.stitches, "stitches")+" is too narrow for this turn, which takes "+
-			strconv.Itoa(least+t.beside), h.sizedBy(in))
-	case h.centre < least || h.centre > most:
-		c.Infeasible(fmt.Sprintf("the centre of %s can %s", report.CountOf(h.stitches, "stitches"), fromTo(least, most)), "centre_stitches")
-	case (h.centre-h.stitches)%2 != 0:
-		c.Infeasible(fmt.Sprintf("leaves an odd number of the %d stitches beside it", h.stitches), "centre_stitches")
-	}
+	return c.Passes(func() {
+		switch {
+		case most < least:
+			c.Infeasible("a heel of "+report.CountOf(h.stitches, "stitches")+" is too narrow for this turn, which takes "+
+				strconv.Itoa(least+t.beside), h.sizedBy(in))
+		case h.centre < least || h.centre > most:
+			c.Infeasible(fmt.Sprintf("the centre of %s can %s", report.CountOf(h.stitches, "stitches"), fromTo(least, most)), "centre_stitches")
+		case (h.centre-h.stitches)%2 != 0:
+			c.Infeasible(fmt.Sprintf("leaves an odd number of the %d stitches beside it", h.stitches), "centre_stitches")
+		}
+	})
 }
 
 // fromTo says how many stitches there can be: "have 2 to 26", or "only have 2" where nothing else would do.

@@ -99,20 +99,8 @@ func PlanHeel(in HeelInput) (Heel, error) {
 // planHeel is the heel without its words.
 func planHeel(in HeelInput) (h heel, out Heel, err error) {
 	var c fault.Checks
-	if h = vetHeel(&c, in); c.Err() != nil {
-		return h, Heel{}, c.Err()
-	}
-	switch {
-	case h.kind == HeelKindShortRows:
-		h.vetShortRows(&c, in)
-	case h.kind == HeelKindWasteYarn:
-		h.vetWasteYarn(&c, in)
-	case h.toeUp:
-		h.vetToeUp(&c, in)
-	default:
-		h.vetFlap(&c, in)
-	}
-	if c.Err() != nil {
+	h = vetHeel(&c, in)
+	if h.vetParts(&c, in); c.Err() != nil {
 		return h, Heel{}, c.Err()
 	}
 	out = h.plan()
@@ -131,6 +119,7 @@ type heel struct {
 	unit                   measure.DisplayUnit
 	flapStitch             FlapStitch
 	stitches, instep       int
+	sized                  bool // nothing is wrong with them
 	flapRows, centre       int
 	pickUp, every, quick   int
 	grown                  int // stitches of each gusset, from the toe up

@@ -35,7 +35,7 @@ type around struct {
 
 // rounds is the checked round of a sock.
 type rounds struct {
-	round  int
+	round  int // 0 where something is wrong with it
 	st, rw gauge.Density
 	fitted *gauge.FittedCount
 }
@@ -69,6 +69,7 @@ func (a around) vet(c *fault.Checks) rounds {
 		}
 		if r.round = r.fitted.Count; r.round < MinRound || r.round > MaxRound {
 			a.unplanned(c, r.round, r.st.Nearest(um))
+			r.round = 0
 		}
 	}
 	return r

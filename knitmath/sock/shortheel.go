@@ -9,9 +9,6 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// vetShortRows settles a heel of short rows.
-func (h *heel) vetShortRows(c *fault.Checks, in HeelInput) { h.vetCentre(c, in, h.turn()) }
-
 // planShortRows writes a heel of short rows. Its depth is half of what is worked at its
 // centre, since it folds there.
 func (h heel) planShortRows(out *Heel) {
@@ -43,6 +40,9 @@ const defaultCornerStitches = 1
 
 // vetWasteYarn settles a heel that is knit in afterwards.
 func (h *heel) vetWasteYarn(c *fault.Checks, in HeelInput) {
+	if !h.sized || !c.Sound("corner_stitches", "end_stitches") {
+		return
+	}
 	h.corner = fault.Or(in.CornerStitches, defaultCornerStitches)
 	all := h.aroundOpening()
 	h.end = fault.Or(in.EndStitches, wedgeEnd(all))

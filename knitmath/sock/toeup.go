@@ -17,11 +17,8 @@ func (h *heel) vetToeUp(c *fault.Checks, in HeelInput) {
 		h.grown = (h.stitches - h.centre) / 2
 		return
 	}
-	h.flapRows = fault.Or(in.FlapRows, usualToeUpFlap(h.stitches))
+	h.vetFlapRows(c, in, usualToeUpFlap(h.stitches))
 	h.grown = h.flapRows / 2
-	if h.flapRows%2 != 0 {
-		c.Infeasible(oddFlap, "flap_rows")
-	}
 }
 
 // footToHeel is how long the foot is, from the tip of the toe, when the heel begins: as long as the
