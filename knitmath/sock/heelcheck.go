@@ -120,7 +120,7 @@ func (h *heel) vetFlap(c *fault.Checks, in HeelInput) {
 
 // vetFlapRows settles the rows of a flap, as many as usual where nobody says, and reports whether they are in order.
 func (h *heel) vetFlapRows(c *fault.Checks, in HeelInput, usual int) bool {
-	if h.flapRows = fault.Or(in.FlapRows, usual); h.flapRows%2 != 0 {
+	if h.flapRows = fault.Or(in.FlapRows, usual); h.flapRows%2 != 0 && c.Sound("flap_rows") {
 		c.Infeasible(oddFlap, "flap_rows")
 	}
 	return c.Sound("flap_rows") && (h.sized || in.FlapRows != nil)
