@@ -303,7 +303,8 @@ type PlanFlatShapeRequest struct {
 	// How many stitches a row of a disc, a ring or a sector gains when it gains
 	// any, 1 to 48. Default the number for which every second row does, or most
 	// nearly; from 6 to 14 for a disc. Refused when so many cannot lie flat even if
-	// every round gains them, or every right-side row of a sector.
+	// every round gains them, or every right-side row of a sector. Every round of a disc or
+	// a ring is a multiple of it, as the repeat of a pattern wants.
 	WedgeCount *int32 `protobuf:"varint,13,opt,name=wedge_count,json=wedgeCount,proto3,oneof" json:"wedge_count,omitempty"`
 	// Stitches at the centre of a disc or a sector, 2 to 100. Default wedge_count,
 	// one more for a sector, 8 for doubling. Refused when those of a disc do not

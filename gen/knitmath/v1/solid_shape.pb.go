@@ -374,7 +374,8 @@ type PlanSolidRequest struct {
 	// where a flat base wants more a round, as many as the widest round wants where that is fewer,
 	// and up to 3 more where they come nearer to
 	// what a tube wants. With 1 every round but at edges has nearly the nearest count. Of short rows, how many
-	// wedges: default about 8, with which as many rows go round it as are wanted.
+	// wedges: default about 8, with which as many rows go round it as are wanted. In rounds
+	// every round is a multiple of it, as the repeat of a pattern wants, or the last half of it.
 	WedgeCount *int32 `protobuf:"varint,10,opt,name=wedge_count,json=wedgeCount,proto3,oneof" json:"wedge_count,omitempty"`
 	// How wide the opening is through which it is stuffed, in cm, 0.1 to 200, less than the
 	// body. Default a third of its width, at most 5.
