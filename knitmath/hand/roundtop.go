@@ -17,7 +17,7 @@ const (
 // What may be tried where that is too high or too low for the hand.
 const (
 	leastSection, mostSection = 3, 8
-	dislikedAdjusting         = 0.15 // of the height that is wanted
+	dislikedRest              = 0.15 // of the height that is wanted: stitches left over at the end of rounds
 )
 
 // How high a round top is: a quarter of the hand's circumference, as half a ball. The book's is
@@ -45,7 +45,7 @@ func (m *mitten) roundTop() (section, more int) {
 		for e := 0; e <= bookMore; e++ {
 			off := math.Abs(m.height(topRounds(s, e)) - 1)
 			if m.stitches%s != 0 {
-				off += dislikedAdjusting
+				off += dislikedRest
 			}
 			if off < best {
 				best, section, more = off, s, e

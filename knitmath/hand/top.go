@@ -154,7 +154,8 @@ func (m *mitten) closing(in MittenTopInput) solid.Closing {
 	case TopKindRound:
 		m.section, m.more = m.roundTop()
 		q.Wedges, q.Paired, q.EdgeStitches, q.Pace = m.stitches/m.section, false, 0, solid.PlainAfter(m.more)
-		end = q.Wedges
+		q.Uneven = solid.UnevenLeftOver // as in the book, which decreases every 5th stitch of any count
+		end = (m.stitches + m.section - 1) / m.section
 	case TopKindShort:
 	default:
 		q.Pace = solid.ToHalf()

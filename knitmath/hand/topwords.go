@@ -23,7 +23,11 @@ func (o MittenTop) Summary() string {
 // Directions write the top as a pattern would.
 func (o MittenTop) Directions() []string {
 	var d []string
-	if o.kind <= TopKindWedge || o.kind == TopKindShort {
+	switch o.kind {
+	case TopKindStar: // the same all around
+	case TopKindRound:
+		d = append(d, "Rounds begin at the edge of the hand.")
+	default:
 		d = append(d, "Rounds begin at the edge of the hand: the first half of each is one side, the second half the other.")
 	}
 	d = report.AppendEven(d, "round", 1, o.EvenRounds)
