@@ -90,7 +90,7 @@ func (p *parser) onTheseStitches(info *lineInfo) bool {
 	}
 	these := p.tokens[i+1].is("these", "those")
 	across := p.tokens[i].is("across") && !these
-	for i++; p.tokens[i].is("the", "these", "next", "those", "last", "rem", "remaining", "first", "just", "held", "only"); i++ {
+	for i++; p.tokens[i].is("the", "these", "next", "those", "last", "rem", "remaining", "other", "first", "just", "held", "only"); i++ {
 	}
 	i = p.ofNeedles(i)
 	end, _ := p.sizedEnd(i)
@@ -112,7 +112,7 @@ func (p *parser) onTheseStitches(info *lineInfo) bool {
 	}
 	p.accept(")")
 	p.accept("only")
-	info.only, info.these = without(n), these
+	info.only, info.these, info.others = without(n), these, p.anyOf(save, i, "rem", "remaining", "other")
 	return true
 }
 

@@ -129,6 +129,7 @@ func (r *runner) only(l *Line, n int64) {
 		return
 	}
 	r.comparedThese(l, n)
+	r.comparedOthers(l, n)
 	r.comparedLast(l, n)
 	r.aside = total - n
 	r.asideAhead, r.asideSide = r.now.left-n, r.side
@@ -153,6 +154,14 @@ func (r *runner) comparedThese(l *Line, n int64) {
 	}
 	r.fault(KindMistake, ReasonClaim, l.info.at, int(n-worked),
 		stitches(int(worked))+" were worked before the turn, not "+strconv.Itoa(int(n)))
+}
+
+// comparedOthers compares "the remaining 28 sts" with those that are left, or have been put aside.
+func (r *runner) comparedOthers(l *Line, n int64) {
+	there := r.now.left
+	if l.info.others && r.now.behind == 0 && n != there && n != r.aside && !slices.Contains(r.held, n) {
+		r.fault(KindMistake, ReasonClaim, l.info.at, int(n-there), "there are "+stitches(int(there))+", not "+strconv.Itoa(int(n)))
+	}
 }
 
 // justAside reports whether the line before this one has put stitches aside.

@@ -34,7 +34,7 @@ func (p *parser) heldInRow(steps *[]Step) asideKind {
 	s := Step{Name: "hold", takes: 1, Times: line.info.counts, at: first.to(p.last())}
 	switch {
 	case p.holdsWorked(save, &line.info, *steps):
-		if !p.heldBack(&s, *steps) {
+		if !p.heldBack(&s, *steps, line.info.whole == wholeThese) {
 			return asideFault
 		}
 	case line.info.counts == nil:

@@ -27,7 +27,7 @@ func (p *parser) ofTheWorked(from int) bool {
 // heldBack makes a step one that puts aside stitches that were worked: all of them if no
 // number is said. Whether more than have been worked are a mistake is seen when it is known that
 // the piece is not worked in the round.
-func (p *parser) heldBack(s *Step, steps []Step) bool {
+func (p *parser) heldBack(s *Step, steps []Step, these bool) bool {
 	s.Name, s.takes, s.leaves = holdWorked, 0, -1
 	fixedSoFar := true
 	for i := range steps {
@@ -47,7 +47,25 @@ func (p *parser) heldBack(s *Step, steps []Step) bool {
 	if s.Times == nil {
 		s.Times = tidy(worked)
 	}
+	if these {
+		p.theseWorked(s, steps)
+	}
 	return true
+}
+
+// theseWorked says where "these 19 sts" are not the last that were worked, up to any step: "k20, slip these 19 sts to a holder".
+func (p *parser) theseWorked(s *Step, steps []Step) {
+	for size := range p.sizes {
+		n, k := int64(at(s.Times, size)), len(steps)
+		for k > 0 && fixed(steps[k-1:], size).leaves < n {
+			k--
+		}
+		there := fixed(steps[max(k-1, 0):], size).leaves
+		if there > n && k > 0 && !steps[k-1].stretch() && steps[k-1].Steps == nil {
+			p.mistake(ReasonClaim, s.at, stitches(int(there))+" have been worked, not "+strconv.Itoa(int(n)))
+			return
+		}
+	}
 }
 
 // reachedBack looks at stitches of the right needle that are put aside although so many have not

@@ -45,6 +45,9 @@ func (r *runner) heldOf(l *Line, n int64) int64 {
 	if parts := r.partsLeft(); parts != nil && r.aside == 0 {
 		return r.partHeld(l, parts, n)
 	}
+	if left := r.now.total() - n; left > 0 && left < 3 && left < n && r.aside == 0 && r.justAside() && r.says(l, "last") {
+		r.fault(KindQuestion, ReasonUnread, l.info.at, int(-left), stitches(int(left))+" "+remain(left)+": are they meant to?")
+	}
 	return r.wholeHeld(l, n)
 }
 

@@ -318,13 +318,14 @@ func (s *shapings) alternately(p *parser) {
 func (p *parser) andEvery(s *shapings) bool {
 	save := p.next
 	p.accept("and", ",")
-	p.accept("then")
+	then := p.accept("then")
 	p.accept("on")
 	p.accept("the")
 	switch {
 	case p.accept("every", "each"):
 		p.accept("foll", "following")
 		if p.interval(s) {
+			s.after = then
 			return true
 		}
 	case p.someFollowing(), p.accept("foll", "following"):

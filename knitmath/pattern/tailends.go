@@ -135,19 +135,25 @@ func (p *parser) stockingSide(info *lineInfo, from int) {
 	if info.kind != lineEven || info.side != stitch.SideUnspecified || info.ranges != nil {
 		return
 	}
-	stocking, side := false, stitch.SideUnspecified
-	for i := from; i < p.next && !p.tokens[i].is("ending", "end", "ends", "finishing", "finish"); i++ { // which is of the last row
+	stocking, first := false, true
+	side, last := stitch.SideUnspecified, info.endSide
+	for i := from; i < p.next; i++ {
 		t := &p.tokens[i]
+		first = first && !t.is("ending", "end", "ends", "finishing", "finish") // which is of the last row
 		if t.is("rev", "reverse", "reversed") {
 			return
 		}
 		stocking = stocking || t.is("stocking", "stockinette", "st") && p.tokens[i+1].is("st", "stitch")
 		if t.row() && p.tokens[i-2].is("with", "a") {
-			side = p.plainSide(i-1, side)
+			if first {
+				side = p.plainSide(i-1, side)
+			} else {
+				last = p.plainSide(i-1, last)
+			}
 		}
 	}
 	if stocking {
-		info.side = side
+		info.side, info.endSide = side, last
 	}
 }
 

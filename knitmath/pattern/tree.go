@@ -157,6 +157,7 @@ type lineInfo struct {
 	edges         []edgeRows // "BO 4 sts at beg of next 2 rows, 3 sts at beg of next 2 rows"
 	only          []int      // "on these 28 sts only"
 	these         bool       // after a turn: those that were worked
+	others        bool       // "the remaining 28 sts"
 	turns         turning    // "back and forth", "in the round"
 	multiple      int        // "multiple of 6 sts plus 2", which a number of stitches should be
 	plus          int
