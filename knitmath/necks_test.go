@@ -12,6 +12,7 @@ import (
 	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/neck"
 	"example.com/knitmath/knitmath/pattern"
+	"example.com/knitmath/knitmath/shortrow"
 )
 
 // pieceRead has a printed piece checked: nothing in it is asked about or disagrees, and it ends
@@ -33,8 +34,11 @@ func pieceRead(t *testing.T, at string, lines []string, start, end int) {
 
 var usualGauges = [][2]float64{{14, 20}, {16, 22}, {18, 24}, {20, 28}, {22, 30}, {24, 32}, {28, 36}, {32, 42}}
 
-// What a neck bound off in steps says of its back and of its front is read whole, with every
-// count, beside an armhole too.
+// turnsWithoutStitch are the turns that leave nothing on the needle that is not counted.
+var turnsWithoutStitch = [2]shortrow.TurnMethod{shortrow.TurnMethodGerman, shortrow.TurnMethodWrapAndTurn}
+
+// What a neck says of its back and of its front is read whole, with every count, beside an armhole
+// too; of shoulders in short rows the last stays on the needle.
 func TestNecksAreReadBack(t *testing.T) {
 	r := rand.New(rand.NewPCG(31, 13))
 	read := 0
@@ -47,19 +51,26 @@ func TestNecksAreReadBack(t *testing.T) {
 			in.ArmholeSteps = []neck.ArmholeStep{{RowNumber: 1, Stitches: 4, BoundOff: true}, {RowNumber: 3, Stitches: 2, BoundOff: true},
 				{RowNumber: 5, Stitches: 1}, {RowNumber: 7, Stitches: 1}}
 		}
+		left, ends := 0, "Band: "
+		if r.IntN(3) == 0 {
+			in.ShoulderMethod, in.TurnMethod, ends = neck.ShoulderMethodShortRows, turnsWithoutStitch[r.IntN(2)], "Join "
+		}
 		out, err := neck.PlanNeckline(in)
 		if err != nil {
 			t.Fatalf("%+v: %v", in, err)
 		}
+		if in.ShoulderMethod == neck.ShoulderMethodShortRows {
+			left = out.ShoulderStitches
+		}
 		d := out.Directions()
 		back, front := slices.Index(d, "Back:"), slices.Index(d, "Front:")
-		band := slices.IndexFunc(d, func(s string) bool { return strings.HasPrefix(s, "Band: ") })
+		band := slices.IndexFunc(d, func(s string) bool { return strings.HasPrefix(s, ends) })
 		at := fmt.Sprintf("question %d", i)
 		for _, p := range []struct {
 			neck.Piece
 			from, to int
 		}{{out.Back, back, front}, {out.Front, front, band}} {
-			pieceRead(t, at, d[p.from:p.to], p.StartStitches, 0)
+			pieceRead(t, at, d[p.from:p.to], p.StartStitches, left)
 			read++
 		}
 	}

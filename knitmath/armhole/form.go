@@ -56,7 +56,14 @@ func (p shaped) wellFormed() bool {
 			leans, slow = r.EveryRows < slow, r.EveryRows
 		}
 	}
-	return leans && !p.standsUpright() && p.slowestInItsMiddle()
+	return leans && !p.standsUpright() && p.slowestInItsMiddle() && !p.hollow()
+}
+
+// hollow reports whether one decrease stands alone at a cap's foot, between the underarm and other
+// bind-offs: nobody prints 6, 1, 2 and 2. Common practice.
+func (p shaped) hollow() bool {
+	runs := p.plan.Runs
+	return len(runs) > 3 && runs[1].Kind == curve.KindDecrease && runs[1].Times == 1 && runs[2].Kind == curve.KindBindOff
 }
 
 // standsUpright reports whether more rows lie anywhere from one decrease to the next than a cap

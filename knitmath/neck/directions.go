@@ -74,6 +74,7 @@ func (p Piece) directions(d []string, o Neckline) []string {
 	for i := 0; i < len(p.Rows); {
 		r := p.Rows[i]
 		if r.Part != part && r.Part == PartSecondSide {
+			d = append(d, l.heldWords()...)
 			d = append(d, l.secondWords(r.Instruction.StartStitches)...)
 		} else if r.Part != part {
 			d = append(d, report.Sentence(l.sideName(first))+":")
@@ -95,7 +96,15 @@ func (p Piece) directions(d []string, o Neckline) []string {
 		}
 		i += n
 	}
-	return d
+	return append(d, l.heldWords()...)
+}
+
+// heldWords say what becomes of a shoulder that is not bound off.
+func (l *layout) heldWords() []string {
+	if !l.shortRows {
+		return nil
+	}
+	return []string{"Note: cut the yarn and leave the " + report.CountOf(l.shoulder, "stitches") + " on hold until the shoulders are joined."}
 }
 
 // endsWithNeck reports whether a row binds off a shoulder's last stitches and the neck

@@ -46,6 +46,13 @@ func TestWordsOfAllNecklines(t *testing.T) {
 				t.Errorf("%s: nothing of the %s", at, side)
 			}
 		}
+		held := 0 // shoulders that are left on hold
+		if in.ShoulderMethod == ShoulderMethodShortRows {
+			held = 4
+		}
+		if told := strings.Count(text, report.CountOf(out.ShoulderStitches, "stitches")+" on hold until"); told != held {
+			t.Errorf("%s: %d shoulders are told to be held, %d are", at, told, held)
+		}
 		for _, s := range out.Sources() {
 			if s.Figure == "" || s.Citation == "" || s.Status == report.SourceStatusUnspecified {
 				t.Errorf("%s: source %+v", at, s)
