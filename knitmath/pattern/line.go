@@ -144,6 +144,8 @@ func (p *parser) clauseLine(line *Line, from span) bool {
 	p.leadIn(&line.info)
 	more := false
 	switch {
+	case p.asPart(line):
+		more = p.tail(line)
 	case p.matching(line):
 	case p.moreEdges(line):
 		more = p.tail(line)

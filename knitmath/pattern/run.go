@@ -129,7 +129,11 @@ func (r *runner) line(i int) {
 	case lineAgain:
 		r.again(i)
 	case lineEven, linePlain:
-		r.even(i)
+		if l.info.asPart {
+			r.likePart(i)
+		} else {
+			r.even(i)
+		}
 	case lineCastOn:
 		r.castOn(i)
 	case lineBeginning:

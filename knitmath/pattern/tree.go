@@ -200,6 +200,7 @@ type lineInfo struct {
 	tellsPart     bool        // a sentence that only tells says the count of a part
 	saidChange    []int       // by how many stitches it says that the rows before, that go on, change the count; nil if not
 	matches       bool        // it refers to a side that was worked before
+	asPart        bool        // it is worked as another part, up to a place in it
 	allWorked     bool        // "until all sts have been worked"
 	untilBetween  bool        // "until" counts the stitches between markers
 	otherSide     bool        // it says how it is worked on the other side
