@@ -15,7 +15,7 @@ func (p *parser) direction(line *Line) bool {
 	save, found, before := p.next, p.found.mark(), line.info
 	for _, read := range [...]reader{(*parser).orderSaid, (*parser).halfForHeel, (*parser).fabricOfLabel, (*parser).ribSpelt,
 		(*parser).threeNeedle, (*parser).ontoNeedle, (*parser).fabricRows, (*parser).bareRepeat,
-		(*parser).charted, (*parser).contInThisWay, (*parser).changesLead,
+		(*parser).charted, (*parser).contInThisWay, (*parser).changesLead, (*parser).colourAtCountTold,
 		(*parser).patternReps, (*parser).changeThisWay, (*parser).onTheseAlone, (*parser).heldTold} {
 		if read(p, line) {
 			return true

@@ -127,7 +127,7 @@ func (p *parser) tailWords(line *Line) {
 		p.arrangedInTail(info):
 	case p.acceptAny(unjoined):
 		info.turns = constructionFlat
-	case p.fewerInTail(info), p.changesGoOn(info),
+	case p.fewerInTail(info), p.changesGoOn(info), p.acceptEnd(p.colourAtCount(p.next)),
 		p.acceptAny(sameWay), p.acceptAny(heldTail), info.kind == lineCastOn && p.acceptEnd(p.methodEnd(p.next)), p.edgesInTail(),
 		p.acceptEnd(p.newIntoPattern()):
 	case t.is("keeping", "maintaining") && p.keptAsSet(), t.is("placing", "removing", "slipping") && p.markerNext():
