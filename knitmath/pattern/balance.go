@@ -9,25 +9,75 @@ import (
 // Of several changes that would do, the likelier makes a row the same from both ends, as most
 // rows of shaping and of lace are, or makes the numbers of a list of sizes grow more evenly.
 
-// balanced reports whether a row is the same from both ends, or a repeat of it is, wherever it
-// is taken to begin.
-func balanced(steps []Step) bool {
+// balanced tells how far a row is the same from both ends: 2 for all of it as it is knit, 1 for a row as
+// it is written, or for a repeat of it, wherever it is taken to begin.
+func balanced(steps []Step) int {
 	var groups [][]Step
 	for i := range steps {
 		if s := &steps[i]; len(s.Steps) > 3 {
 			groups = append(groups, s.Steps)
 		}
 	}
-	if len(steps) > 1 && sameFromBothEnds(steps, 0, len(steps)) {
-		return true
+	switch {
+	case mirroredWhole(steps):
+		return 2
+	case len(steps) > 1 && sameFromBothEnds(steps, 0, len(steps)):
+		return 1
 	}
 	for _, g := range groups {
 		if turnedRound(g) {
-			return true
+			return 1
 		}
 	}
-	return false
+	return 0
 }
+
+// mirroredWhole reports whether a row with one repeat is the same from both ends as it is knit: what
+// stands before the repeat, and at its beginning, is what stands at its end and after it.
+func mirroredWhole(steps []Step) bool {
+	i := slices.IndexFunc(steps, func(s Step) bool { return len(s.Steps) > 1 })
+	if i < 0 {
+		return false
+	}
+	var memory [longestMirrored]likeSteps
+	knit := memory[:0]
+	for _, part := range [...][]Step{steps[:i], steps[i].Steps, steps[i].Steps, steps[i+1:]} {
+		for k := range part {
+			s := &part[k]
+			if s.Steps != nil || len(s.Times) > 1 || len(knit) == longestMirrored {
+				return false
+			}
+			like, n := likeSteps{s.takes, s.leaves, s.stretch(), s.workings(0)}, len(knit)
+			switch {
+			case s.marksOnly():
+			case n > 0 && like.plain() && knit[n-1].plain():
+				knit[n-1].times += like.times
+			default:
+				knit = append(knit, like)
+			}
+		}
+	}
+	n := len(knit)
+	for k := range n / 2 {
+		if knit[k] != knit[n-1-k] {
+			return false
+		}
+	}
+	return n > 2
+}
+
+// longestMirrored is how many steps a row has at most that is looked at from both ends: nobody's is longer.
+const longestMirrored = 128
+
+// likeSteps are steps that take and leave as much as one another, one after the other.
+type likeSteps struct {
+	takes, leaves int16
+	stretch       bool
+	times         int
+}
+
+// plain reports whether they are stitches worked one by one.
+func (s *likeSteps) plain() bool { return s.takes == 1 && s.leaves == 1 && !s.stretch }
 
 // turnedRound reports whether a repeat is the same from both ends from one of its steps on.
 func turnedRound(steps []Step) bool {
@@ -69,7 +119,7 @@ func (s *Step) marksOnly() bool {
 // facing reports whether two steps are each other's mirror image, or alike in what they take
 // and leave.
 func facing(a, b *Step) bool {
-	if len(a.Steps) != len(b.Steps) || !slices.Equal(a.Times, b.Times) || a.stretch() || b.stretch() {
+	if len(a.Steps) != len(b.Steps) || !slices.Equal(a.Times, b.Times) || a.stretch() != b.stretch() || a.stretch() && a.Steps != nil {
 		return false
 	}
 	if a.Steps != nil {

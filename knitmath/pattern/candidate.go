@@ -3,6 +3,7 @@ package pattern
 import (
 	"math/bits"
 	"slices"
+	"sort"
 	"strconv"
 	"strings"
 
@@ -11,8 +12,12 @@ import (
 
 func numeral(n int) string { return strconv.Itoa(n) }
 
-// likely is how many changes of a line are tried before those of its cast-on.
-const likely = 8
+// So many changes of a line are tried before those of its cast-on, and so many in all before those of
+// any number.
+const (
+	likely     = 4
+	likelyMost = 7
+)
 
 // candidates are changes that may make a finding go, the likeliest first.
 func (c *corrector) candidates(f *Finding) []candidate {
@@ -22,19 +27,13 @@ func (c *corrector) candidates(f *Finding) []candidate {
 	}
 	switch f.Reason {
 	case ReasonClaim:
-		claims, work := c.claims(f, i), c.workEdits(f, c.workedBefore(i))
-		work = slices.Insert(work, min(likely, len(work)), c.castOns(f, i)...)
-		if c.claimMeant(f, i) {
-			return append(work, claims...)
-		}
-		return append(claims, work...)
+		return c.countEdits(f, i)
 	case ReasonRows:
 		return c.rowsTold(f, i)
 	case ReasonUnworked, ReasonMissing, ReasonUneven:
-		work := c.workEdits(f, i)
-		return slices.Insert(work, min(likely, len(work)), c.castOns(f, i)...)
+		return c.withCastOns(f, i, c.workEdits(f, i))
 	case ReasonMarker:
-		return c.nearNumbers(f, i)
+		return c.nearNumbers(f, i, 2)
 	case ReasonUnknown, ReasonUnread:
 		if c.piece.Lines[i].info.matches {
 			return c.secondSide(f, i)
@@ -50,13 +49,53 @@ func (c *corrector) candidates(f *Finding) []candidate {
 	return nil
 }
 
-// workEdits are changes of what is worked in a line.
+// countEdits are changes with which a count is the one that is claimed, or is claimed as it is.
+func (c *corrector) countEdits(f *Finding, i int) []candidate {
+	claims := c.claims(f, i)
+	if f.at == c.piece.Lines[i].info.partsAt && len(f.DifferenceStitches) > 0 {
+		return append(c.partsEdits(f), claims...)
+	}
+	work := c.withCastOns(f, i, c.workEdits(f, c.workedBefore(i)))
+	if c.claimMeant(f, i) || c.goesOn(f) {
+		return append(work, claims...)
+	}
+	return append(claims, work...)
+}
+
+// withCastOns are changes of a line with those of its cast-on among them: before them where more than
+// the line is wrong.
+func (c *corrector) withCastOns(f *Finding, i int, work []candidate) []candidate {
+	if c.goesOn(f) {
+		return append(c.castOns(f, i), work...)
+	}
+	return slices.Insert(work, min(likely, len(work)), c.castOns(f, i)...)
+}
+
+// goesOn reports whether another mistake is found in the same sizes.
+func (c *corrector) goesOn(f *Finding) bool {
+	return slices.ContainsFunc(c.worked.Findings, func(other Finding) bool {
+		return other.Kind == KindMistake && other.at != f.at && slices.Equal(other.SizeNumbers, f.SizeNumbers)
+	})
+}
+
+// partsEdits are other parts, told beside a count, that add up to it: a part is told once, or once for
+// two that are alike.
+func (c *corrector) partsEdits(f *Finding) []candidate {
+	var out []candidate
+	for _, list := range c.lists(c.spotsIn(f.at)) {
+		out = append(append(out, c.offBy(c.told(f), list, entire(1))...), c.offBy(c.told(f), list, half(1))...)
+	}
+	return out
+}
+
+// workEdits are changes of what is worked in a line. Of a row that is worked to markers all numbers by
+// one are tried first, those of its repeats before all.
 func (c *corrector) workEdits(f *Finding, i int) []candidate {
 	if c.piece.Lines[i].info.kind == lineRow {
 		if e := c.rowEdits(f, i); e != nil {
 			found := e.candidates()
-			if e.blind && len(f.DifferenceStitches) > 0 {
-				found = append(c.numbers(f, i), found...)
+			if e.blind {
+				found = append(c.nearNumbers(f, i, 1), found...)
 			}
 			if len(found) > 0 {
 				return found
@@ -72,7 +111,7 @@ func (c *corrector) claimMeant(f *Finding, i int) bool {
 	if len(f.SizeNumbers) == 0 || c.changeAlone(f, i) {
 		return false
 	}
-	if alikeOff(f, c.piece.SizeCount) {
+	if alikeOff(f, len(c.piece.Lines[i].ClaimedStitches)) {
 		return true // nobody writes a count wrong by as much in every size
 	}
 	claimed := c.piece.Lines[i].ClaimedStitches
@@ -122,7 +161,7 @@ func (c *corrector) claims(f *Finding, i int) []candidate {
 			return nil
 		}
 	}
-	return claimPut(e.candidate(c.piece.source, rowOfClaim(l, i), ""))
+	return e.candidate(c.piece.source, rowOfClaim(l, i), "")
 }
 
 // rowOfClaim is the line of the row that is to be knit with another claim, -1 for none: where all of
@@ -132,14 +171,6 @@ func rowOfClaim(l *Line, i int) int {
 		return -1
 	}
 	return i
-}
-
-// claimPut are other counts: one is as easily wrong by two.
-func claimPut(out []candidate) []candidate {
-	for k := range out {
-		out[k].far = 1
-	}
-	return out
 }
 
 // sizesFor is for how many sizes a line is.
@@ -204,22 +235,25 @@ func (c *corrector) timesOf(l *Line, spots []spot) []spot {
 	return nil
 }
 
-// nearNumbers are numbers one or two more, or fewer, in the sizes of a finding.
-func (c *corrector) nearNumbers(f *Finding, i int) []candidate {
-	near := *f
-	if len(near.SizeNumbers) == 0 {
-		for size := range c.piece.SizeCount {
-			near.SizeNumbers = append(near.SizeNumbers, size+1)
-		}
-	}
-	near.DifferenceStitches = make([]int, len(near.SizeNumbers))
+// nearNumbers are numbers one more or fewer, or up to so many, in the sizes of a finding, those of
+// repeats first.
+func (c *corrector) nearNumbers(f *Finding, i, most int) []candidate {
 	var out []candidate
-	for _, by := range [...]int{-1, 1, -2, 2} {
-		for _, list := range c.lists(c.spotsIn(c.before(i))) {
-			out = append(out, c.offBy(&near, list, func(_, _ int) (int, bool) { return by, true })...)
+	lists := c.lists(c.spotsIn(c.before(i)))
+	sort.SliceStable(lists, func(a, b int) bool { return c.ofTimes(lists[a]) && !c.ofTimes(lists[b]) })
+	for n := 1; n <= most; n++ {
+		for _, list := range lists {
+			out = append(append(out, c.offBy(c.told(f), list, by(-n))...), c.offBy(c.told(f), list, by(n))...)
 		}
 	}
 	return out
+}
+
+// ofTimes reports whether numbers say how often something is worked.
+func (c *corrector) ofTimes(list []spot) bool {
+	last := &list[len(list)-1]
+	line, _, _ := strings.Cut(c.piece.source[last.at.end:min(len(c.piece.source), int(last.at.end)+20)], "\n")
+	return last.often || strings.Contains(line, "time")
 }
 
 func half(sign int) func(size, difference int) (int, bool) {

@@ -41,6 +41,8 @@ type corrector struct {
 	worked *Worked
 	spare  int // charge that is left for trying
 	room   *room
+	asked  map[changed]bool // whether it helps
+	good   []candidate      // those that help
 }
 
 // candidate is a change that may make a finding go.
@@ -50,20 +52,22 @@ type candidate struct {
 	says string
 	row  int // the line of the row that it mends, to be knit by the machine; -1 for none
 
-	balanced bool // with it the row is the same from both ends
-	written  bool // it puts in rows that were only referred to
-	rougher  int  // by how much less evenly the numbers of the sizes grow with it
-	alike    bool // its repeat takes as many stitches as those of rows beside it
-	far      int  // by how much a number of the work differs
-	twins    int  // how many more numbers of its line have a like one with it
-	left     int  // how many mistakes and questions are left with it
+	other    bool  // it puts a stitch in the place of one of another kind
+	balanced int   // how far the row is the same from both ends with it
+	written  bool  // it puts in rows that were only referred to
+	rougher  int   // by how much less evenly the numbers of the sizes grow with it
+	alike    bool  // its repeat takes as many stitches as those of rows beside it
+	far      int   // by how much a number of the work differs
+	twins    int   // how many more numbers of its line have a like one with it
+	gone     []int // which mistakes and questions are gone with it, by their index
 }
 
 // correct looks for corrections of what was found, as long as there is charge to spare: for
-// all mistakes in turn, then for the questions. Of those that help the best are offered.
+// all mistakes in turn, then for the questions. Each change is tried once, whatever it is tried for;
+// of those that make a finding go the best are offered.
 func (c *corrector) correct() {
 	found := c.worked.Findings
-	pending, good := make([][]candidate, len(found)), make([][]candidate, len(found))
+	pending := make([][]candidate, len(found))
 	for i := range found {
 		if c.spare <= 0 || c.ctx.Err() != nil {
 			break
@@ -72,52 +76,105 @@ func (c *corrector) correct() {
 			pending[i] = pending[i][:maxTried]
 		}
 	}
-	for _, kind := range [...]Kind{KindMistake, KindQuestion} {
-		for k := range maxTried {
-			for i := range found {
-				if f := &found[i]; f.Kind == kind && k < len(pending[i]) && c.spare > 0 && c.ctx.Err() == nil {
-					if q := pending[i][k]; c.works(f, &q) {
-						if n := c.piece.lineAt(q.at); n >= 0 {
-							q.twins = c.twinned(&q, n)
-						}
-						good[i] = append(good[i], q)
-					}
-				}
+	c.tryAll(pending, KindMistake, 0, likelyMost)
+	for i := range found {
+		if n := c.piece.lineAt(found[i].at); n >= 0 && found[i].Kind == KindMistake && !c.wellMended(i) {
+			for _, q := range c.anyNumber(&found[i], n) {
+				c.try(&q)
 			}
 		}
 	}
+	c.tryAll(pending, KindMistake, likelyMost, maxTried)
+	c.tryAll(pending, KindQuestion, 0, maxTried)
+	sort.SliceStable(c.good, func(i, k int) bool { return c.good[i].before(&c.good[k]) })
 	for i := range found {
-		c.offer(&found[i], good[i])
+		c.offer(i)
 	}
 }
 
-// offer notes the best of the changes that help, each of them once.
-func (c *corrector) offer(f *Finding, good []candidate) {
-	sort.SliceStable(good, func(i, k int) bool { return good[i].before(&good[k]) })
-	for i := range good {
-		q := good[i].correction(c.piece.source)
-		if len(f.Corrections) < maxCorrections && !slices.Contains(f.Corrections, q) {
-			f.Corrections = append(f.Corrections, q)
+// tryAll tries some of the changes for all mistakes, or all questions, in turn.
+func (c *corrector) tryAll(pending [][]candidate, kind Kind, from, to int) {
+	for k := from; k < to; k++ {
+		for i := range pending {
+			if c.worked.Findings[i].Kind == kind && k < len(pending[i]) {
+				c.try(&pending[i][k])
+			}
 		}
 	}
 }
 
-// before reports whether a change is likelier than another: it leaves less to be mended, makes
-// the row the same from both ends, or the numbers of the sizes grow more evenly.
+// try tries a change, unless it has been tried before, and keeps it if it helps.
+func (c *corrector) try(q *candidate) {
+	change := changed{q.at.start, q.at.end, q.put}
+	if c.asked[change] || c.spare <= 0 || c.ctx.Err() != nil {
+		return
+	}
+	if c.asked == nil {
+		c.asked = map[changed]bool{}
+	}
+	c.asked[change] = true
+	if !c.works(q) {
+		return
+	}
+	if n := c.piece.lineAt(q.at); n >= 0 {
+		q.twins = c.twinned(q, n)
+	}
+	c.good = append(c.good, *q)
+}
+
+// changed is a change of the text.
+type changed struct {
+	start, end int32
+	put        string
+}
+
+// wellMended reports whether a change is known that makes a mistake go, and another with it if there
+// are several.
+func (c *corrector) wellMended(i int) bool {
+	mistakes := 0
+	for k := range c.worked.Findings {
+		if c.worked.Findings[k].Kind == KindMistake {
+			mistakes++
+		}
+	}
+	return slices.ContainsFunc(c.good, func(q candidate) bool {
+		return slices.Contains(q.gone, i) && len(q.gone) >= min(mistakes, 2)
+	})
+}
+
+// offer notes the best of the changes that make a finding go.
+func (c *corrector) offer(i int) {
+	f := &c.worked.Findings[i]
+	for k := range c.good {
+		if q := &c.good[k]; len(f.Corrections) < maxCorrections && slices.Contains(q.gone, i) {
+			f.Corrections = append(f.Corrections, q.correction(c.piece.source))
+		}
+	}
+}
+
+// before reports whether a change is likelier than another. It makes more go that was found, so that
+// the whole text after it agrees; it changes a number or a stitch that is wanting rather than one that
+// stands there; it makes the row the same from both ends, or its repeat like those beside it; its number
+// is off by two at most, as one that is typed wrong; the numbers of the sizes grow more evenly, or the
+// line has the number once more.
 func (q *candidate) before(other *candidate) bool {
 	switch {
-	case q.left != other.left:
-		return q.left < other.left
+	case len(q.gone) != len(other.gone):
+		return len(q.gone) > len(other.gone)
+	case q.other != other.other:
+		return other.other
 	case q.balanced != other.balanced:
-		return q.balanced
+		return q.balanced > other.balanced
 	case q.alike != other.alike:
 		return q.alike
+	case (q.far > 2) != (other.far > 2):
+		return other.far > 2
 	case q.rougher != other.rougher:
 		return q.rougher < other.rougher
 	case q.twins != other.twins:
 		return q.twins > other.twins
 	}
-	return q.far <= 2 && other.far > 2
+	return q.at.end > q.at.start && other.at.end == other.at.start
 }
 
 // correction is a candidate that was tried.
@@ -130,9 +187,9 @@ func (q *candidate) correction(source string) Correction {
 // step: five bytes a step.
 const chargeRead = chargesPerStep / 5
 
-// works reports whether a text with a change no longer has the finding, and has none
-// that it did not have before.
-func (c *corrector) works(f *Finding, q *candidate) bool {
+// works reports whether a text with a change no longer has something that was found, and has
+// nothing that it did not have before.
+func (c *corrector) works(q *candidate) bool {
 	text := c.piece.source[:q.at.start] + q.put + c.piece.source[q.at.end:]
 	c.spare -= chargeRead * len(text)
 	if len(text) > MaxTextBytes || c.spare <= 0 {
@@ -152,16 +209,13 @@ func (c *corrector) works(f *Finding, q *candidate) bool {
 		return false
 	}
 	c.spare -= worked.charge
-	for i := range worked.Findings {
-		if worked.Findings[i].Kind != KindReading {
-			q.left++
-		}
-	}
 	before := c.worked.Findings
 	if q.written {
-		before, f = alongside(before, q.at.start, strings.Count(q.put, "\n"), f)
+		before = alongside(before, q.at.start, strings.Count(q.put, "\n"))
 	}
-	return worked.MoreCount == 0 && onlyWithout(before, worked.Findings, f)
+	gone, ok := goneOf(before, worked.Findings)
+	q.gone = gone
+	return ok && worked.MoreCount == 0 && len(gone) > 0
 }
 
 // alike reports whether two texts have the same lines, but for those that could
@@ -185,14 +239,14 @@ type foundAt struct {
 	line   int
 }
 
-// onlyWithout reports whether the mistakes and questions found after a change are some of
-// those before it, in no more sizes, and that one of before is not among them.
-func onlyWithout(before, after []Finding, gone *Finding) bool {
-	left := map[foundAt][]*Finding{}
+// goneOf are, by their index, the mistakes and questions of before that are not found after a change;
+// false if anything else is found then, or something in more sizes.
+func goneOf(before, after []Finding) ([]int, bool) {
+	left := map[foundAt][]int{}
 	for i := range before {
-		if f := &before[i]; f != gone && f.Kind != KindReading {
+		if f := &before[i]; f.Kind != KindReading {
 			at := foundAt{f.Reason, f.LineNumber}
-			left[at] = append(left[at], f)
+			left[at] = append(left[at], i)
 		}
 	}
 	for i := range after {
@@ -201,13 +255,17 @@ func onlyWithout(before, after []Finding, gone *Finding) bool {
 			continue
 		}
 		at := foundAt{f.Reason, f.LineNumber}
-		k := slices.IndexFunc(left[at], func(b *Finding) bool { return among(f.SizeNumbers, b.SizeNumbers) })
+		k := slices.IndexFunc(left[at], func(b int) bool { return among(f.SizeNumbers, before[b].SizeNumbers) })
 		if k < 0 {
-			return false
+			return nil, false
 		}
 		left[at] = slices.Delete(left[at], k, k+1)
 	}
-	return true
+	var gone []int
+	for _, those := range left {
+		gone = append(gone, those...)
+	}
+	return gone, true
 }
 
 // among reports whether sizes are among others, none being all.

@@ -10,8 +10,8 @@ import (
 func (c *corrector) knits(q *candidate) bool {
 	l := &c.piece.Lines[q.row]
 	at := l.info.at
-	if q.at.start < at.start || q.at.end > at.end {
-		return true // only its claim is mended, which stands outside
+	if q.at.start < at.start || q.at.end > at.end || l.info.brings || l.info.holdRest {
+		return true // only its claim is mended, which stands outside, or its stitches are not all on one needle
 	}
 	text := c.piece.source[at.start:q.at.start] + q.put + c.piece.source[q.at.end:at.end]
 	one := c.room.readRow(text, c.piece.SizeCount, c.own)

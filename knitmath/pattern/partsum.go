@@ -28,8 +28,8 @@ func (p *parser) partsAddUp(line *Line, parts []partOf, where span) {
 		}
 		line.info.partsTold = nil
 		p.mistake(ReasonClaim, where, text)
-		if n := len(p.found.list); p.sizes > 1 && n > 0 && p.found.list[n-1].at == where {
-			p.found.list[n-1].SizeNumbers = []int{size + 1}
+		if n := len(p.found.list); n > 0 && p.found.list[n-1].at == where {
+			p.found.list[n-1].SizeNumbers, p.found.list[n-1].DifferenceStitches = []int{size + 1}, []int{total - sum}
 		}
 		return
 	}

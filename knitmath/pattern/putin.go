@@ -2,6 +2,7 @@ package pattern
 
 import (
 	"slices"
+	"strings"
 
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -122,7 +123,7 @@ func (e *rowEdits) inItsPlace(steps *[]Step, i int, op stitch.Op) {
 		return
 	}
 	put := e.spelt(op)
-	e.with(steps, i, i+1, []Step{stepOf(op)}, candidate{at: s.at, put: put, says: put + " instead of " + joined(said)})
+	e.with(steps, i, i+1, []Step{stepOf(op)}, candidate{at: s.at, put: put, other: true, says: put + " instead of " + joined(said)})
 }
 
 // putAfter tries the row with a stitch more after one of its steps.
@@ -163,23 +164,42 @@ func (e *rowEdits) spelt(op stitch.Op) string {
 	if known {
 		return text
 	}
-	var look func(steps []Step)
-	look = func(steps []Step) {
-		for i := range steps {
-			s := &steps[i]
-			look(s.Steps)
-			if text == "" && s.Operation == op && s.at.end > s.at.start && e.alone(s) {
-				text = e.piece.source[s.at.start:s.at.end]
-			}
-		}
-	}
-	look(e.piece.Lines[e.row].Steps)
-	if text == "" {
-		text = op.Abbr()
+	if text = e.asWritten(e.piece.Lines[e.row].Steps, op); text == "" {
+		text = inCaseOf(op.Abbr(), e.asWritten(e.piece.Lines[e.row].Steps, mirrored(op)))
 	}
 	if e.spellings == nil {
 		e.spellings = map[stitch.Op]string{}
 	}
 	e.spellings[op] = text
 	return text
+}
+
+// asWritten is an operation as some steps spell it, "" where they do not have it.
+func (e *rowEdits) asWritten(steps []Step, op stitch.Op) string {
+	text := ""
+	for i := range steps {
+		s := &steps[i]
+		switch {
+		case text != "":
+		case s.Steps != nil:
+			text = e.asWritten(s.Steps, op)
+		case s.Operation == op && s.at.end > s.at.start && e.alone(s):
+			text = e.piece.source[s.at.start:s.at.end]
+		}
+	}
+	return text
+}
+
+// inCaseOf is a word with small letters where another as long has them: "m1R" beside "m1L".
+func inCaseOf(word, other string) string {
+	if len(other) != len(word) {
+		return word
+	}
+	small := strings.ToLower(word)
+	for i := range word {
+		if other[i] == small[i] && other[i] != word[i] {
+			word = word[:i] + small[i:i+1] + word[i+1:]
+		}
+	}
+	return word
 }

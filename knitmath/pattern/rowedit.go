@@ -17,7 +17,9 @@ type rowEdits struct {
 	bad   []int  // sizes in which something is wrong, from 0
 	known []int  // sizes in which the stitches before the row are known
 	found []candidate
-	blind bool // it cannot be counted: all changes are tried
+	blind bool     // it cannot be counted: all changes are tried
+	off   *Finding // of a row that is worked to markers: its count is off, with net changes of it
+	net   []int64
 
 	tried     []Step // memory for the row with other steps
 	spellings map[stitch.Op]string
@@ -45,8 +47,8 @@ func (c *corrector) rowEdits(f *Finding, i int) *rowEdits {
 	if len(e.steps) == 0 {
 		return nil
 	}
-	if facts.toMarker { // what they come to only trying shows
-		e.blind = true
+	if facts.toMarker { // what they come to only trying shows, but for by how much they change the count
+		e.blind = !e.changes(f)
 		return e
 	}
 	for _, size := range e.known {
@@ -60,6 +62,30 @@ func (c *corrector) rowEdits(f *Finding, i int) *rowEdits {
 		}
 	}
 	return e
+}
+
+// changes reports whether a finding is that a row changes the count by as much as all its steps do, of
+// which none is worked as often as there is room.
+func (e *rowEdits) changes(f *Finding) bool {
+	if f.Reason != ReasonClaim || len(f.DifferenceStitches) != len(f.SizeNumbers) || len(f.SizeNumbers) == 0 {
+		return false
+	}
+	for i := range e.steps {
+		if s := &e.steps[i]; s.Steps != nil && s.stretch() {
+			return false
+		}
+	}
+	e.off, e.net, e.known = f, make([]int64, e.piece.SizeCount), e.bad
+	for size := range e.net {
+		e.net[size] = netChange(e.steps, size)
+	}
+	return true
+}
+
+// netChange is by how much steps change the count.
+func netChange(steps []Step, size int) int64 {
+	t := fixed(steps, size)
+	return t.leaves - t.takes
 }
 
 // How many steps of a row are copied, and counted, in the time of a step of the price.
@@ -84,6 +110,10 @@ func copied(steps []Step) []Step {
 // gap is by how many stitches the row is off in a size, and whether it comes out.
 func (e *rowEdits) gap(size int) (int64, bool) {
 	e.pay(e.each)
+	if e.off != nil {
+		off := netChange(e.steps, size) - e.net[size] - int64(e.off.DifferenceStitches[slices.Index(e.off.SizeNumbers, size+1)])
+		return off, off == 0
+	}
 	l := &e.piece.Lines[e.row]
 	p := profileOf(e.steps, size)
 	before := hand{left: int64(e.worked.Lines[e.row].StartStitches[size])}
@@ -119,11 +149,8 @@ type slot struct {
 
 func (e *rowEdits) candidates() []candidate {
 	if e.blind {
-		for _, list := range e.lists(e.spotsIn(e.before(e.row))) {
-			e.found = append(append(e.found, e.shiftedBy(list, 1)...), e.shiftedBy(list, -1)...)
-		}
 		e.oneStitch()
-		sort.SliceStable(e.found, func(i, k int) bool { return e.found[i].balanced && !e.found[k].balanced })
+		e.likelyFirst()
 		return e.found
 	}
 	var repeats, others []slot
@@ -146,8 +173,13 @@ func (e *rowEdits) candidates() []candidate {
 	e.stitches(e.steps)
 	e.oneStitch()
 	e.more()
-	sort.SliceStable(e.found, func(i, k int) bool { return e.found[i].balanced && !e.found[k].balanced })
+	e.likelyFirst()
 	return e.found
+}
+
+// likelyFirst puts those first that make the row the same from both ends.
+func (e *rowEdits) likelyFirst() {
+	sort.SliceStable(e.found, func(i, k int) bool { return e.found[i].balanced > e.found[k].balanced })
 }
 
 // slots tells of all numbers of steps, in the order of the row.
@@ -185,11 +217,12 @@ func (e *rowEdits) number(s slot, way int) {
 			ok = ok && e.solve(s, size, []int{size}, way)
 		}
 	}
-	now, level, alike := slices.Clone(s.numbers), ok && balanced(e.steps), ok && e.alikeBeside()
-	copy(s.numbers, was)
 	if !ok {
+		copy(s.numbers, was)
 		return
 	}
+	now, level, alike := slices.Clone(s.numbers), balanced(e.steps), e.alikeBeside()
+	copy(s.numbers, was)
 	r := renumbering{list: spots}
 	for k := range spots {
 		if now[k]+shift < 0 || !r.set(&spots[k], now[k]+shift) {

@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"slices"
 	"strings"
 
 	"example.com/knitmath/knitmath/stitch"
@@ -157,15 +158,12 @@ var sidesOther = strings.NewReplacer("RS", "WS", "WS", "RS", "right side", "wron
 func sidesExchanged(text string) string { return sidesOther.Replace(text) }
 
 // alongside are findings of before as they stand when so many lines are put in at a place.
-func alongside(before []Finding, at int32, lines int, gone *Finding) (moved []Finding, also *Finding) {
-	moved = append([]Finding(nil), before...)
+func alongside(before []Finding, at int32, lines int) []Finding {
+	moved := slices.Clone(before)
 	for i := range moved {
 		if moved[i].at.start > at {
 			moved[i].LineNumber += lines
 		}
-		if &before[i] == gone {
-			also = &moved[i]
-		}
 	}
-	return moved, also
+	return moved
 }

@@ -8,6 +8,7 @@ package pattern
 func (c *corrector) twinned(q *candidate, i int) int {
 	l := &c.piece.Lines[i]
 	region := c.before(i)
+	region.start = min(region.start+int32(len(l.Label)), region.end)
 	if q.at.start < region.start || q.at.end > region.end || l.info.at.end-l.info.at.start > longestTwinned {
 		return 0
 	}
