@@ -71,7 +71,7 @@ func (t *thumb) settleHeight(c *fault.Checks, in ThumbInput) {
 	times := max((t.gusset-t.start)/2, 1)
 	if rounds < times {
 		c.Infeasible("a gusset of "+strconv.Itoa(t.gusset)+" from "+report.CountOf(t.start, "stitches")+" takes at least "+
-			report.CountOf(times, "rounds")+", one for each increase round", field)
+			report.CountOf(times, "rounds")+", one for each increase round", t.hangOn(in, field, "gusset_stitches", "start_stitches")...)
 		return
 	}
 	every, over := rounds/times, rounds%times

@@ -207,7 +207,7 @@ func TestThumbRefusals(t *testing.T) {
 			[]string{"gusset_rounds CONTRADICTORY", "gusset_cm CONTRADICTORY"}},
 		"a height of nothing": {func(in *ThumbInput) { in.Gusset, in.GussetCm = GussetNone, new(7.0) }, []string{"gusset_cm CONTRADICTORY"}},
 		"too low": {func(in *ThumbInput) { in.GussetStitches, in.GussetRounds = new(16), new(6) },
-			[]string{"gusset_rounds INFEASIBLE"}},
+			[]string{"gusset_rounds INFEASIBLE", "gusset_stitches INFEASIBLE"}},
 		"too low a rate": {func(in *ThumbInput) { in.EveryRounds, in.GussetCm = new(20), new(3.0) },
 			[]string{"gusset_cm INFEASIBLE", "every_rounds INFEASIBLE"}},
 		"two sizes": {func(in *ThumbInput) { in.HandSize = SizeWoman }, []string{"hand_stitches CONTRADICTORY", "hand_size CONTRADICTORY"}},

@@ -75,7 +75,7 @@ func settleGusset(c *fault.Checks, t *thumb, in ThumbInput) {
 			" does not grow by two at a time", t.hangOn(in, t.gussetField, "start_stitches")...)
 	case grown/2 > mostGussetChanges:
 		c.Infeasible("the gusset takes "+strconv.Itoa(grown/2)+" increase rounds; at most "+strconv.Itoa(mostGussetChanges)+" are written",
-			t.hangOn(in, t.gussetField, "every_rounds")...)
+			t.hangOn(in, t.gussetField, "start_stitches", "every_rounds")...)
 	}
 	t.hold = t.gusset + 2*t.beside
 }
@@ -98,7 +98,8 @@ func settleGap(c *fault.Checks, t *thumb, in ThumbInput) {
 		return
 	}
 	c.Infeasible("the palm has "+report.CountOf(palm, "stitches")+", of which the thumb takes "+strconv.Itoa(of)+", with "+
-		strconv.Itoa(t.palm)+" from the edge to the gusset", t.hangOn(in, "palm_stitches", "beside_stitches", t.field, t.gussetField)...)
+		strconv.Itoa(t.palm)+" from the edge to the gusset",
+		t.hangOn(in, "palm_stitches", "beside_stitches", "start_stitches", "hold_stitches", t.field)...)
 }
 
 // settleThumb settles the thumb itself.
