@@ -45,7 +45,7 @@ func (p *parser) castingOn(line *Line) bool {
 		end++
 	}
 	info.op = stitch.CastOn
-	if p.beginningAt(end) {
+	if p.beginningAt(end) || p.tokens[end].is("at") && p.phraseEnd(end, endsOfNext) != 0 {
 		p.next = number
 		info.kind = lineBeginning
 		return p.edges(line)
@@ -240,6 +240,10 @@ func (p *parser) beginningAt(i int) bool {
 	return p.tokens[i].is("beg", "beginning", "start", "armhole", "neck") && (!p.tokens[i].is("armhole", "neck") || p.tokens[i+1].is("edge") &&
 		p.tokens[i+2].is("of", "on"))
 }
+
+// endsOfNext are where stitches are cast on in several rows: after each of them, and not before.
+var endsOfNext = wordings("at end of next", "at the end of next", "at the end of the next", "at end of the next", "at end of each of next",
+	"at end of each of the next", "at the end of each of the next")
 
 // castForMore reads "for the left sole and 30 sts for the right sole" after a number of stitches that
 // are cast on: all of them together.

@@ -165,7 +165,7 @@ func (p *parser) bareRepeat(line *Line) bool {
 	}
 	from := p.peek().span
 	line.info.kind = lineRepeat
-	if !p.rowsNamed(&line.info) {
+	if !p.firstOfThese(&line.info, &p.piece.Lines[n-1].info) && !p.rowsNamed(&line.info) {
 		return false
 	}
 	p.accept("only", "alone")
@@ -177,10 +177,13 @@ func (p *parser) bareRepeat(line *Line) bool {
 
 // bareRepeatAt reports whether "row 1 once more", "rows 1 and 2 again" stands at token i.
 func (p *parser) bareRepeatAt(i int) bool {
-	if !p.tokens[i].row() || p.tokens[i+1].kind != tokenNumber {
+	if end := p.phraseEnd(i, firstOnes); end != 0 {
+		i = end
+	} else if !p.tokens[i].row() || p.tokens[i+1].kind != tokenNumber {
 		return false
+	} else {
+		i = p.rowNumbersEnd(i + 1)
 	}
-	i = p.rowNumbersEnd(i + 1)
 	for p.tokens[i].is("only", "alone", "a") {
 		i++
 	}

@@ -11,7 +11,7 @@ var leadIns = map[string]bool{"with": true, "using": true, "leaving": true, "beg
 	"start": true, "from": true, "keeping": true, "working": true, "maintaining": true, "when": true, "once": true, "after": true,
 	"cont": true, "continuing": true, "on": true, "for": true, "now": true, "then": true, "next": true, "by": true, "still": true,
 	"and": true, "also": true, "over": true, "begin": true, "in": true, "at": true, "as": true, "if": true, "holding": true, "again": true,
-	"to": true}
+	"to": true, "take": true}
 
 // leadIn passes over what stands before the verb of a direction or before the
 // stitches of a row: "Using smaller needles,", "With RS facing,", "Beg with a k row,".
@@ -92,7 +92,7 @@ func (p *parser) leadEnd(i int) int {
 	if !p.leadsIn(i) {
 		return 0
 	}
-	with := p.tokens[i].is("with", "using", "on", "holding", "from", "by")
+	with := p.tokens[i].is("with", "using", "on", "holding", "from", "by", "take")
 	skip := false // "beg with a k row": the stitch after "with" is none that is worked here
 	for n := i + 1; n < i+28; n++ {
 		t := &p.tokens[n]
@@ -153,7 +153,7 @@ func (p *parser) castingNamed(n int) bool {
 func (p *parser) leadsIn(i int) bool {
 	t := &p.tokens[i]
 	return t.kind == tokenWord && leadIns[t.text] && !t.is("cont", "next", "now", "then", "and", "also", "again") &&
-		!(t.is("for", "over") && p.nextRowsAt(i+1)) && (!t.is("to") || p.tokens[i+1].is("close", "have", "finish"))
+		(!t.is("take") || p.anyOf(i+1, i+6, "needle", "needles")) && !(t.is("for", "over") && p.nextRowsAt(i+1)) && (!t.is("to") || p.tokens[i+1].is("close", "have", "finish"))
 }
 
 // nextRowsAt reports whether "the next 6 rows" stands at token i.

@@ -137,7 +137,7 @@ func (p *parser) edges(line *Line) bool {
 		p.acceptAny(offManner)
 		p.accept("at", "on")
 		p.accept("the", "each")
-		p.accept("beg", "beginning", "start", "armhole", "neck")
+		p.accept("beg", "beginning", "start", "armhole", "neck", "end")
 		p.accept("edge")
 		p.accept("of", "on")
 		p.accept("each", "every")

@@ -56,7 +56,7 @@ func (r *runner) work(i int, claimed bool) {
 // begins.
 func (r *runner) beginRow(i int, claimed bool) {
 	l := &r.piece.Lines[i]
-	again := r.lastLine == i && len(l.info.ranges) > 0 // the next of the rows of one label
+	again := r.lastLine == i && (len(l.info.ranges) > 0 || l.info.forRows != nil) // the next of the rows of one label
 	amongParts := l.info.kind == lineShape && r.seen[i] && len(l.info.parts) > 1
 	if !again && !amongParts {
 		r.checkSide(l, r.seen[i])

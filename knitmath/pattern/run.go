@@ -222,6 +222,10 @@ func (r *runner) unnumbered(i int) {
 		return
 	}
 	n := at(info.forRows, r.size)
+	if n > 1 && r.sidesRows(l) {
+		r.rowsOfSide(i, n)
+		return
+	}
 	if n > 1 && !r.passes([]int16{int16(i)}, n-1, info.at) {
 		return
 	}

@@ -66,6 +66,7 @@ func (s *scanner) token() {
 		n := s.number()
 		s.put(tokenNumber, from, draft.Word(s.source[from.start:s.at]))
 		s.tokens[len(s.tokens)-1].number = n
+		s.knitUp()
 	default:
 		s.mark(from, c, size)
 	}

@@ -142,6 +142,13 @@ func (s *scanner) number1(to int) int32 {
 	return n
 }
 
+// knitUp makes "knit up 20 sts", as older booklets and British ones say, "pick up 20 sts".
+func (s *scanner) knitUp() {
+	if n := len(s.tokens) - 3; n >= 0 && s.tokens[n+1].is("up") && s.tokens[n].is("knit", "k") {
+		s.tokens[n].text = "pick"
+	}
+}
+
 // roundShort makes "rd" a round where it is no ending of a number, as in "3rd".
 func (s *scanner) roundShort() {
 	n := len(s.tokens)
