@@ -153,7 +153,8 @@ func (p *parser) castingNamed(n int) bool {
 func (p *parser) leadsIn(i int) bool {
 	t := &p.tokens[i]
 	return t.kind == tokenWord && leadIns[t.text] && !t.is("cont", "next", "now", "then", "and", "also", "again") &&
-		(!t.is("take") || p.anyOf(i+1, i+6, "needle", "needles")) && !(t.is("for", "over") && p.nextRowsAt(i+1)) && (!t.is("to") || p.tokens[i+1].is("close", "have", "finish"))
+		(!t.is("take") || p.anyOf(i+1, i+6, "needle", "needles")) && !(t.is("for", "over") && p.nextRowsAt(i+1)) &&
+		(!t.is("to") || p.tokens[i+1].is("close", "have", "finish"))
 }
 
 // nextRowsAt reports whether "the next 6 rows" stands at token i.

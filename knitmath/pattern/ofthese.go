@@ -1,7 +1,8 @@
 package pattern
 
 // firstOnes are the first of some rows that were just repeated.
-var firstOnes = wordings("the first of these rows", "first of these rows", "the first of these", "the first of them", "the first of these rnds")
+var firstOnes = wordings("the first of these rows", "first of these rows", "the first of these",
+	"the first of them", "the first of these rnds")
 
 // firstOfThese reads "the first of these rows" after rows that are repeated.
 func (p *parser) firstOfThese(info, before *lineInfo) bool {

@@ -221,17 +221,8 @@ func (r *runner) unnumbered(i int) {
 		r.work(i, true)
 		return
 	}
-	n := at(info.forRows, r.size)
-	if n > 1 && r.sidesRows(l) {
-		r.rowsOfSide(i, n)
-		return
-	}
-	if n > 1 && !r.passes([]int16{int16(i)}, n-1, info.at) {
-		return
-	}
-	if n > 0 {
-		r.work(i, true)
-		r.noteLast(i)
+	if n := at(info.forRows, r.size); n > 0 {
+		r.rowsOfLabel(i, n)
 	}
 }
 
