@@ -16,8 +16,8 @@ import (
 )
 
 // pieceRead has a printed piece checked: nothing in it is asked about or disagrees, and it ends
-// with so many stitches.
-func pieceRead(t *testing.T, at string, lines []string, start, end int) {
+// with so many stitches. It gives the rows that were worked.
+func pieceRead(t *testing.T, at string, lines []string, start, end int) int {
 	t.Helper()
 	q := pattern.CheckInstructionsInput{Text: strings.Join(lines, "\n"), StartStitches: []int{start}}
 	out, err := pattern.CheckInstructions(t.Context(), q)
@@ -30,6 +30,7 @@ func pieceRead(t *testing.T, at string, lines []string, start, end int) {
 		}
 		t.Fatalf("%s: %v, %v, want %d\n%s\n%s", at, err, out.EndStitches, end, q.Text, strings.Join(found, "\n"))
 	}
+	return out.WorkedRows[0]
 }
 
 var usualGauges = [][2]float64{{14, 20}, {16, 22}, {18, 24}, {20, 28}, {22, 30}, {24, 32}, {28, 36}, {32, 42}}
@@ -54,6 +55,9 @@ func TestNecksAreReadBack(t *testing.T) {
 		left, ends := 0, "Band: "
 		if r.IntN(3) == 0 {
 			in.ShoulderMethod, in.TurnMethod, ends = neck.ShoulderMethodShortRows, turnsWithoutStitch[r.IntN(2)], "Join "
+			if r.IntN(2) == 0 {
+				in.ShoulderSlopeRows = new(0)
+			}
 		}
 		out, err := neck.PlanNeckline(in)
 		if err != nil {
@@ -70,11 +74,24 @@ func TestNecksAreReadBack(t *testing.T) {
 			neck.Piece
 			from, to int
 		}{{out.Back, back, front}, {out.Front, front, band}} {
-			pieceRead(t, at, d[p.from:p.to], p.StartStitches, left)
+			rows := pieceRead(t, at, d[p.from:p.to], p.StartStitches, left)
+			if want := rowsOfSides(p.Piece, left > 0); p.DepthRows > 0 && rows != want {
+				t.Errorf("%s: %d rows are told, %d are worked\n%s", at, rows, want, strings.Join(d[p.from:p.to], "\n"))
+			}
 			read++
 		}
 	}
 	t.Logf("%d pieces read", read)
+}
+
+// rowsOfSides are the rows of a piece in which a neck has a depth: those below it, and of each side as
+// many as it is deep, and the last bind-off.
+func rowsOfSides(p neck.Piece, held bool) int {
+	rows := p.NeckRowNumber - 1 + p.DepthRows + p.SecondSideDepthRows
+	if !held {
+		rows += 2
+	}
+	return rows
 }
 
 // What an armhole and its cap say is read whole, with every count.

@@ -74,7 +74,7 @@ func (p Piece) directions(d []string, o Neckline) []string {
 	for i := 0; i < len(p.Rows); {
 		r := p.Rows[i]
 		if r.Part != part && r.Part == PartSecondSide {
-			d = append(d, l.heldWords()...)
+			d = append(d, l.heldWords(first, worked)...)
 			d = append(d, l.secondWords(r.Instruction.StartStitches)...)
 		} else if r.Part != part {
 			d = append(d, report.Sentence(l.sideName(first))+":")
@@ -83,9 +83,7 @@ func (p Piece) directions(d []string, o Neckline) []string {
 			worked = p.NeckRowNumber - 1
 		}
 		part = r.Part
-		if even := r.RowNumber - worked - 1; even > 0 {
-			d = append(d, "Work "+report.CountOf(even, "rows")+" even.")
-		}
+		d = append(d, evenWords(r.RowNumber-worked-1)...)
 		n := alike(p.Rows[i:])
 		d = append(d, rowWords(p.Rows[i:i+n]))
 		worked = p.Rows[i+n-1].RowNumber
@@ -96,15 +94,24 @@ func (p Piece) directions(d []string, o Neckline) []string {
 		}
 		i += n
 	}
-	return append(d, l.heldWords()...)
+	return append(d, l.heldWords(second, worked)...)
 }
 
-// heldWords say what becomes of a shoulder that is not bound off.
-func (l *layout) heldWords() []string {
+// evenWords are those of so many rows without shaping.
+func evenWords(rows int) []string {
+	if rows <= 0 {
+		return nil
+	}
+	return []string{"Work " + report.CountOf(rows, "rows") + " even."}
+}
+
+// heldWords say how a shoulder that is not bound off ends after the row last told.
+func (l *layout) heldWords(side, worked int) []string {
 	if !l.shortRows {
 		return nil
 	}
-	return []string{"Note: cut the yarn and leave the " + report.CountOf(l.shoulder, "stitches") + " on hold until the shoulders are joined."}
+	return append(evenWords(l.number(l.lastRow(side))-worked),
+		"Note: cut the yarn and leave the "+report.CountOf(l.shoulder, "stitches")+" on hold until the shoulders are joined.")
 }
 
 // endsWithNeck reports whether a row binds off a shoulder's last stitches and the neck
