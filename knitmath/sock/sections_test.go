@@ -99,3 +99,30 @@ func TestToesFromTheTipFitTheFoot(t *testing.T) {
 		t.Errorf("%d refused", refused)
 	}
 }
+
+// No two rounds running of a round toe change the count while it has many stitches, in either direction, whether or not a round of its
+// own adjusts it.
+func TestRoundToesAreGentle(t *testing.T) {
+	adjusted := 0
+	for round := MinRound; round <= 120; round += knittest.Sweep(1, 3) {
+		for _, way := range []Direction{DirectionCuffDown, DirectionToeUp} {
+			o, err := PlanToe(ToeInput{Kind: ToeKindRound, Direction: way, RoundStitches: &round, Gauge: standard})
+			if err != nil {
+				continue
+			}
+			if o.adjusted > 0 {
+				adjusted++
+			}
+			for i, r := range o.Rows[1:] {
+				was, now := o.Rows[i].Instruction, r.Instruction
+				if was.StartStitches != was.EndStitches && now.StartStitches != now.EndStitches &&
+					min(was.StartStitches, now.EndStitches)*2 > round {
+					t.Fatalf("%d: rounds %d and %d: %d, %d, %d stitches", round, i+1, i+2, was.StartStitches, was.EndStitches, now.EndStitches)
+				}
+			}
+		}
+	}
+	if adjusted < knittest.Sweep(30, 10) {
+		t.Errorf("%d adjusted", adjusted)
+	}
+}

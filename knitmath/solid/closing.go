@@ -16,6 +16,9 @@ const (
 	MaxClosingRounds = 300
 	// MaxClosingEdge is the most stitches outside a pair of decreases.
 	MaxClosingEdge = 5
+	// evenAfterAdjusting is how many rounds are even between one that adjusts the count and the first decreases of many
+	// sections, so that the fabric does not draw in at once. Own choice.
+	evenAfterAdjusting = 2
 )
 
 // Uneven says what is done with stitches that do not divide into the wedges.
@@ -142,8 +145,11 @@ func (l laid) at(pace Pace) ClosingPlan {
 	if l.even != nil {
 		if at.rounds[0] == 1 {
 			before = 1 // the round before the first decreases adjusts
+			if pace.way == pacePlain {
+				before += evenAfterAdjusting
+			}
 		}
-		plan.Rounds = append(plan.Rounds, ClosingRound{at.rounds[0] + before - 1, true, *l.even})
+		plan.Rounds = append(plan.Rounds, ClosingRound{max(at.rounds[0]-1, 1), true, *l.even})
 	}
 	for i, s := range l.steps {
 		plan.Rounds = append(plan.Rounds, ClosingRound{at.rounds[i] + before, false, stitch.Instruction{
