@@ -50,7 +50,7 @@ var allowed = map[string]string{
 	"yoke":    "advice body cost curve fault gauge measure outline report schedule shaping shortrow spread stitch",
 	"flat":    "advice cost fault gauge measure outline report schedule shaping shortrow stitch",
 	"hand":    "advice body cost fault gauge measure outline report solid stitch",
-	"armhole": "cost curve fault gauge measure outline report",
+	"armhole": "advice cost curve fault gauge measure outline report",
 	// What the tests of several rooms share.
 	"knittest":    "fault measure stitch",
 	"outlinetest": "outline",

@@ -151,7 +151,7 @@ func Plan(in Input) (Armhole, error) {
 	var c fault.Checks
 	s := vet(&c, in, true)
 	if err := c.Err(); err != nil {
-		return Armhole{}, err
+		return Armhole{}, in.advised(err)
 	}
 	found, ok := s.solve()
 	if !ok {

@@ -52,10 +52,11 @@ type settled struct {
 	rules                    rules
 	st, rw                   gauge.Density
 	back, front, sleeve      int
-	backLost, frontLost      int // at each edge
-	depth, shapingRows       int // of a saddle without half of the strap
-	lowered                  int // rows by which a saddle's shoulders are
-	strapRows, shoulder      int // of a saddle; the shoulder in stitches
+	backLost, frontLost      int  // at each edge
+	bodied, sleeved          bool // nothing is wrong with the stitches of back and front, or of the sleeve
+	depth, shapingRows       int  // of a saddle without half of the strap
+	lowered                  int  // rows by which a saddle's shoulders are
+	strapRows, shoulder      int  // of a saddle; the shoulder in stitches
 	underarm, top            int
 	usualUnderarm            int // the first bind-off where nobody says
 	largestGroup             int // bound off at once above the underarm, 0 if it is not said
@@ -71,7 +72,9 @@ type settled struct {
 	unit                     measure.DisplayUnit
 	sleeveField, depthField  string // what they were given by
 	acrossField, heightField string
-	topGiven, armGiven       bool
+	backField                string
+	topGiven                 bool
+	movedCm                  float64 // by how much a measure given in cm was moved, in search of what would do
 }
 
 // vet checks each field for itself, and then what the counts are together; asked is whether a
@@ -91,10 +94,8 @@ func vet(c *fault.Checks, in Input, asked bool) settled {
 	vetRules(c, in)
 	c.OptionalNumber("", "tolerance_stitches", in.ToleranceStitches, 0, MaxSpare)
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
-	if c.Err() == nil {
+	if c.Sound("gauge", "style") {
 		s.widths(c, in)
-	}
-	if c.Err() == nil {
 		s.heights(c, in)
 	}
 	return s

@@ -47,7 +47,7 @@ func (s settled) refuseArmhole(c *fault.Checks) {
 		ways = append(ways, s.eased(e)...)
 	}
 	if len(ways) == 0 {
-		if moved, ok := s.moved(move{s.depthField, rowStep, askDepth, settled.depthMoved, nil}); ok {
+		if moved, ok := s.moved(s.depthMove()); ok {
 			ways = []string{moved.depthMoved(s)}
 		}
 	}

@@ -7,39 +7,58 @@ import (
 	"example.com/knitmath/knitmath/measure"
 )
 
-// heights settles the rows, the underarm and the top.
+// heights settles the rows, the underarm and the top, as far as nothing is wrong with what they come from.
 func (s *settled) heights(c *fault.Checks, in Input) {
+	deep := s.settleDepth(c, in)
+	if s.style.straight() {
+		if s.bodied && deep && c.Sound("underarm_stitches", "underarm_rule", "sleeve_stitches", "sleeve_rule", "cap_excess_percent") {
+			s.straight(c, in)
+		}
+		return
+	}
+	topped := s.sleeved && c.Sound("cap_top_cm", "cap_top_stitches", "top_rule") && c.Passes(func() { s.settleTop(c, in) })
+	if s.style == StyleSaddle {
+		deep = s.bodied && deep && topped && c.Sound("neck_cm", "neck_stitches") && c.Passes(func() { s.settleStrap(c, in) })
+	}
+	if deep && c.Sound("shaping_rows") {
+		s.settleShaping(c, in)
+	}
+	if s.bodied && topped && c.Sound("underarm_stitches", "underarm_rule") {
+		s.settleUnderarm(c, in)
+	}
+	if c.Sound("cap_height_cm", "cap_height_rows", "cap_height_rule") && (deep && topped || s.rule <= CapHeightRuleFree) {
+		s.settleCapHeight(c, in)
+	}
+}
+
+// settleDepth settles how many rows the armhole has, and reports whether nothing is wrong with them.
+func (s *settled) settleDepth(c *fault.Checks, in Input) bool {
 	s.depthField = "armhole_depth_rows"
 	if in.ArmholeDepthCm != nil {
 		s.depthField = "armhole_depth_cm"
 	}
+	if !c.Sound("armhole_depth_rows", "armhole_depth_cm") {
+		return false
+	}
 	s.depth = s.rw.CountedEven(in.ArmholeDepthRows, in.ArmholeDepthCm) // so that shoulders begin on the right side
 	if s.depth < MinDepth || s.depth > MaxDepth {
 		c.Infeasible(fmt.Sprintf("comes to %d rows; from %d to %d are planned", s.depth, MinDepth, MaxDepth), s.depthField, "gauge")
-		return
+		return false
 	}
-	if s.style.straight() {
-		s.straight(c, in)
-		return
-	}
-	s.settleTop(c, in)
-	if s.style == StyleSaddle {
-		s.settleStrap(c, in)
-	}
-	if c.Err() != nil {
-		return
-	}
+	return true
+}
+
+// settleShaping settles over how many of its rows an armhole is shaped.
+func (s *settled) settleShaping(c *fault.Checks, in Input) {
 	s.shapingRows = fault.Or(in.ShapingRows, int(measure.RoundHalfUp(float64(s.depth)/shapingShare)))
 	s.shapingGiven = in.ShapingRows != nil
 	s.shapingRows = min(max(s.shapingRows, underarmRows+2), max(s.depth, s.shapingRows))
 	if s.shapingRows > s.depth {
 		c.Infeasible(fmt.Sprintf("the armhole has %d rows", s.depth), "shaping_rows")
 	}
-	s.settleUnderarm(c, in)
-	s.settleCapHeight(c, in)
 }
 
-// settleTop settles the top of the cap, of the same parity as the sleeve.
+// settleTop settles the top of the cap, of the same parity as the sleeve, and such that something is left to shape.
 func (s *settled) settleTop(c *fault.Checks, in Input) {
 	top := min(s.st.Nearest(measure.Micrometres(topInches*measure.CmPerInch)), s.sleeve/topShare)
 	s.topGiven = in.CapTopStitches != nil
@@ -56,6 +75,16 @@ func (s *settled) settleTop(c *fault.Checks, in Input) {
 	if s.top = top; !s.topGiven {
 		s.top = max(top, 1+(s.sleeve+1)%2)
 	}
+	field := "cap_top_cm"
+	if s.topGiven {
+		field = "cap_top_stitches"
+	}
+	switch {
+	case (s.sleeve-s.top)%2 != 0:
+		c.Infeasible(fmt.Sprintf("%d less than the %d stitches of the sleeve are no even number, and both edges lose alike", s.top, s.sleeve), field)
+	case s.capLost() < 2:
+		c.Infeasible(fmt.Sprintf("a top of %d leaves nothing of %d stitches to be shaped", s.top, s.sleeve), field)
+	}
 }
 
 // settleRuledTop settles a top that a rule binds.
@@ -65,46 +94,15 @@ func (s *settled) settleRuledTop(c *fault.Checks, in Input, usual int) {
 		num, den = s.st.Exact(measure.Micrometres(*in.CapTopCm))
 	}
 	var ok bool
-	if s.top, ok = s.rules.top.Among(num, den, 2-s.sleeve%2, s.sleeve-2, 2); !ok {
+	if s.top, ok = s.rules.top.Among(num, den, 2-s.sleeve%2, s.sleeve-4, 2); !ok {
 		c.Infeasible(fmt.Sprintf("no count that it allows is left of the %d stitches of the sleeve when both edges lose alike",
 			s.sleeve), "top_rule")
 	}
 }
 
-// usualTop says what top would do where the one that is given does not: the one that is taken
-// if nobody says, where the planner has a cap with it.
-func (in Input) usualTop() string {
-	if in.CapTopStitches == nil && in.CapTopCm == nil {
-		return ""
-	}
-	in.CapTopStitches, in.CapTopCm = nil, nil
-	out, err := Plan(in)
-	if err != nil {
-		return ""
-	}
-	return fmt.Sprintf("; one of %d would do", out.set.top)
-}
-
 // settleUnderarm settles the first bind-off, which every edge must have room for.
 func (s *settled) settleUnderarm(c *fault.Checks, in Input) {
-	if (s.sleeve-s.top)%2 != 0 {
-		c.Infeasible(fmt.Sprintf("%d less than the %d stitches of the sleeve are no even number, and both edges lose alike; "+
-			"%d and %d are the next", s.top, s.sleeve, s.top-1, s.top+1), "cap_top_stitches")
-		return
-	}
 	most := min(s.backLost, s.frontLost, s.capLost()-1)
-	if most < 1 {
-		field := "cap_top_cm"
-		if s.topGiven {
-			field = "cap_top_stitches"
-		}
-		detail := fmt.Sprintf("a top of %d leaves nothing of %d stitches to be shaped", s.top, s.sleeve)
-		if s.asked {
-			detail += in.usualTop()
-		}
-		c.Infeasible(detail, field)
-		return
-	}
 	least := min(s.backLost, s.frontLost)
 	usual := max((least+1)/underarmShare, 1)
 	if s.grown() {
@@ -117,8 +115,8 @@ func (s *settled) settleUnderarm(c *fault.Checks, in Input) {
 		s.ruledUnderarm(c, int64(usual), 1, most)
 	}
 	if s.underarm > most {
-		c.Infeasible(fmt.Sprintf("the edges lose %d at the back, %d at the front and %d at the cap, which is shaped above the underarm; "+
-			"at most %d can be bound off", s.backLost, s.frontLost, s.capLost(), most), "underarm_stitches")
+		c.Infeasible(fmt.Sprintf("the edges lose %d at the back, %d at the front and %d at the cap, which is shaped above the underarm",
+			s.backLost, s.frontLost, s.capLost()), "underarm_stitches")
 	}
 }
 

@@ -25,26 +25,48 @@ type move struct {
 	ask   func(in *Input, was settled, by int)
 	words func(s settled, was settled) string
 	bound func(was settled, by int) bool // whether a rule of the caller's lets it be moved so far; nil if none does not
+	cm    func(in *Input) **float64      // where it is given in cm, if it is
+	size  func(s, was settled) float64   // how many cm it has then
 }
 
 // moves are what may be moved.
 func (s settled) moves() []move {
 	list := []move{
-		{s.sleeveField, sleeveStep, askSleeve, settled.sleeveMoved, settled.sleeveAllowed},
-		{s.depthField, rowStep, askDepth, settled.depthMoved, nil},
+		{s.sleeveField, sleeveStep, askSleeve, settled.sleeveMoved, settled.sleeveAllowed,
+			func(in *Input) **float64 { return &in.UpperArmCm }, settled.armCm},
+		s.depthMove(),
 	}
 	if s.in.CapTopStitches != nil || s.in.CapTopCm != nil {
 		field := "cap_top_stitches"
 		if s.in.CapTopCm != nil {
 			field = "cap_top_cm"
 		}
-		list = append(list, move{field, sleeveStep, askTop, settled.topMoved, settled.topAllowed})
+		list = append(list, move{field: field, step: sleeveStep, ask: askTop, words: settled.topMoved, bound: settled.topAllowed})
 	}
 	if s.capRows > 0 && s.rule <= CapHeightRuleFree {
-		list = append(list, move{s.heightField, rowStep, askHeight, settled.capMoved, nil})
+		list = append(list, move{s.heightField, rowStep, askHeight, settled.capMoved, nil,
+			func(in *Input) **float64 { return &in.CapHeightCm }, settled.capCm})
 	}
 	return list
 }
+
+// depthMove moves the depth of the armholes.
+func (s settled) depthMove() move {
+	return move{s.depthField, rowStep, askDepth, settled.depthMoved, nil,
+		func(in *Input) **float64 { return &in.ArmholeDepthCm }, settled.depthCm}
+}
+
+// armCm is the arm that the sleeve is for, with the ease that was asked for.
+func (s settled) armCm(was settled) float64 {
+	wide := s.st.SizeCm(s.sleeve)
+	if ease := was.in.SleeveEaseCm; ease != nil {
+		return wide - *ease
+	}
+	return max(wide-DefaultEase, wide/(1+easeShare))
+}
+
+func (s settled) depthCm(settled) float64 { return s.rw.SizeCm(s.depth + s.lowered) }
+func (s settled) capCm(settled) float64   { return s.rw.SizeCm(s.capRows) }
 
 // sleeveAllowed and topAllowed report whether a count so many more is one that the rule allows, by which
 // the count was found.
@@ -88,7 +110,7 @@ func (s settled) refuseRule(c *fault.Checks) {
 		strconv.Itoa(MaxDepth) + " are planned"
 	fields := []string{s.heightField, s.depthField}
 	var ways []string
-	if moved, ok := s.moved(move{s.depthField, rowStep, askDepth, settled.depthMoved, nil}); ok {
+	if moved, ok := s.moved(s.depthMove()); ok {
 		ways = append(ways, moved.depthMoved(s))
 	}
 	c.Infeasible(detail+would(append(ways, s.unruled()...)), fields...)
@@ -105,7 +127,7 @@ func (s settled) unruled() []string {
 		}
 		return []string{"a cap not by the rule"}
 	}
-	if moved, ok := s.moved(move{s.depthField, rowStep, askDepth, settled.depthMoved, nil}); ok {
+	if moved, ok := s.moved(s.depthMove()); ok {
 		return []string{moved.depthMoved(s) + " and a cap not by the rule"}
 	}
 	return nil
@@ -156,12 +178,30 @@ func (s settled) moved(m move) (settled, bool) {
 			}
 			t.tries, t.budget = triesMoved, s.budget
 			solved++
-			if _, ok := t.solve(); ok && t.planned() {
+			if _, ok := t.solve(); ok && t.planned() && s.measured(m, &t) {
 				return t, true
 			}
 		}
 	}
 	return s, false
+}
+
+// measured says by how many cm a measure that is given so has been moved, where whoever turns it by what is
+// printed comes to the same counts; false where a rule on the sleeve is left with no way to come to it.
+func (s settled) measured(m move, t *settled) bool {
+	if m.cm == nil || *m.cm(&s.in) == nil {
+		return true
+	}
+	in, given := s.in, **m.cm(&s.in)
+	by := s.unit.Printed(m.size(*t, s) - given)
+	*m.cm(&in) = new(given + by)
+	var c fault.Checks
+	again := vet(&c, in, false)
+	if c.Err() == nil && again.sleeve == t.sleeve && again.depth == t.depth && again.lowered == t.lowered && again.capRows == t.capRows {
+		t.movedCm = by
+		return true
+	}
+	return m.field != "upper_arm_cm" || s.in.SleeveRule == nil
 }
 
 // planned reports whether a question is planned as a caller asks it: with as many caps tried as
@@ -196,12 +236,7 @@ func (s settled) around(lost int) float64 {
 
 // sleeveMoved is "a sleeve of 62 stitches (4.5 cm wider)".
 func (s settled) sleeveMoved(was settled) string {
-	than := "wider"
-	n := s.sleeve - was.sleeve
-	if n < 0 {
-		n, than = -n, "narrower"
-	}
-	return "a sleeve of " + report.CountOf(s.sleeve, "stitches") + " (" + s.unit.Size(s.st.SizeCm(n)) + " " + than + ")"
+	return "a sleeve of " + report.CountOf(s.sleeve, "stitches") + s.by(was.in.UpperArmCm, s.st.SizeCm(s.sleeve-was.sleeve), "wider", "narrower")
 }
 
 // topMoved is "a top of 18 stitches".
@@ -209,18 +244,26 @@ func (s settled) topMoved(settled) string { return "a top of " + report.CountOf(
 
 // depthMoved is "armholes of 60 rows (1.4 cm deeper)".
 func (s settled) depthMoved(was settled) string {
-	return "armholes of " + s.rowsMoved(s.depth+s.lowered, was.depth+was.lowered, "deeper", "less deep")
+	return "armholes of " + strconv.Itoa(s.depth+s.lowered) + " rows" +
+		s.by(was.in.ArmholeDepthCm, s.rw.SizeCm(s.depth+s.lowered-was.depth-was.lowered), "deeper", "less deep")
 }
 
 // capMoved is "a cap of 40 rows (1.4 cm higher)".
 func (s settled) capMoved(was settled) string {
-	return "a cap of " + s.rowsMoved(s.capRows, was.capRows, "higher", "lower")
+	return "a cap of " + strconv.Itoa(s.capRows) + " rows" + s.by(was.in.CapHeightCm, s.rw.SizeCm(s.capRows-was.capRows), "higher", "lower")
 }
 
-func (s settled) rowsMoved(now, was int, more, less string) string {
-	n := now - was
-	if n < 0 {
-		n, more = -n, less
+// by is " (1.4 cm deeper)": of a measure that is given in cm what it was moved by, nothing where
+// that does not come to the count, and of one given as a count so many cm.
+func (s settled) by(given *float64, cm float64, more, less string) string {
+	if given != nil {
+		cm = s.movedCm
 	}
-	return strconv.Itoa(now) + " rows (" + s.unit.Size(s.rw.SizeCm(n)) + " " + more + ")"
+	switch {
+	case cm == 0:
+		return ""
+	case cm < 0:
+		cm, more = -cm, less
+	}
+	return " (" + s.unit.Size(cm) + " " + more + ")"
 }

@@ -18,9 +18,8 @@ func (s *settled) settleStrap(c *fault.Checks, in Input) {
 	}
 	s.depth = 2 * int(measure.RoundHalfUp((rows-strap)/2))
 	if s.lowered = whole - s.depth; s.depth < MinDepth {
-		c.Infeasible(fmt.Sprintf("half of the strap's width leaves %d rows of the armhole; "+
-			"at least %d are planned, so a depth of %d rows is the least",
-			s.depth, MinDepth, MinDepth+measure.CeilQuotient(strap, 1)), s.depthField)
+		c.Infeasible(fmt.Sprintf("half of the strap's width leaves %d rows of the armhole; at least %d are planned", max(s.depth, 0), MinDepth),
+			s.depthField)
 		return
 	}
 	across := s.back - 2*s.backLost
@@ -33,16 +32,15 @@ func (s *settled) settleStrap(c *fault.Checks, in Input) {
 		}
 		neck = across - 2*int(measure.FloorDiv(int64(across)*den-num+den, 2*den))
 	}
+	s.shoulder = (across - neck) / 2
+	front := s.front - 2*s.frontLost
 	switch {
 	case neck > across-2 || neck < 1:
 		c.Infeasible(fmt.Sprintf("comes to %d stitches, and a shoulder of the %d across has at least 1: from 1 to %d can be the neck's",
 			neck, across, across-2), field, s.acrossField)
 	case (across-neck)%2 != 0:
-		c.Infeasible(fmt.Sprintf("%d less than %d are no even number, and both shoulders are alike; %d and %d are the next",
-			neck, across, neck-1, neck+1), field)
-	}
-	s.shoulder = (across - neck) / 2
-	if front := s.front - 2*s.frontLost; c.Err() == nil && front-2*s.shoulder < 1 {
+		c.Infeasible(fmt.Sprintf("%d less than %d are no even number, and both shoulders are alike", neck, across), field)
+	case front-2*s.shoulder < 1:
 		field := s.acrossField
 		switch {
 		case in.AcrossFrontCm != nil:
@@ -50,8 +48,8 @@ func (s *settled) settleStrap(c *fault.Checks, in Input) {
 		case in.AcrossFrontStitches != nil:
 			field = "across_front_stitches"
 		}
-		c.Infeasible(fmt.Sprintf("the strap lies between shoulders of %d stitches, and of the front's %d two of them leave no neck; "+
-			"at least %d across do", s.shoulder, front, 2*s.shoulder+1), field)
+		c.Infeasible(fmt.Sprintf("the strap lies between shoulders of %d stitches, and of the front's %d two of them leave no neck",
+			s.shoulder, front), field)
 	}
 	s.strapRows = max(1, s.rw.Nearest(measure.Micrometres(s.st.SizeCm(max(s.shoulder, 0)))))
 }

@@ -14,8 +14,7 @@ const nearlyWhole = 1e-9
 // straight settles a sleeve without a cap: its even rows above the underarm's marks, and
 // as many stitches as make its edge as long as those of back and front.
 func (s *settled) straight(c *fault.Checks, in Input) {
-	s.settleDropped(c, in)
-	if c.Err() != nil {
+	if !c.Passes(func() { s.settleDropped(c, in) }) {
 		return
 	}
 	if s.underarm > 0 {
@@ -25,26 +24,29 @@ func (s *settled) straight(c *fault.Checks, in Input) {
 	counts := func(percent float64) float64 { return (around*(1+percent/100) - sides) / s.st.SizeCm(1) }
 	least := max(1, measure.CeilQuotient(counts(MinExcess)-nearlyWhole, 1))
 	most := -measure.CeilQuotient(-counts(MaxExcess)-nearlyWhole, 1) // rounded down
-	if given := in.SleeveStitches; given != nil {
-		if s.sleeve = *given; s.sleeve < least || s.sleeve > most {
-			c.Infeasible(fmt.Sprintf("its edge is to be %s to %s %% longer than the %s of an armhole; from %d to %d stitches are",
-				measure.Decimal(MinExcess, 0), measure.Decimal(MaxExcess, 0), s.unit.Size(around), least, most), "sleeve_stitches", s.depthField)
-		}
-	} else {
-		num, den := s.st.Exact(measure.Micrometres(counts(s.excess) * s.st.SizeCm(1)))
-		n, ok := s.rules.sleeve.Among(num, den, least, most, 1)
-		if !ok {
-			c.Infeasible(fmt.Sprintf("allows no count of stitches that makes the sleeve's edge 0 to 5 %% longer than the %s of an armhole: "+
-				"from %d to %d",
-				s.unit.Size(around), least, most), "sleeve_rule", s.depthField)
-		}
-		s.sleeve = n
-	}
-	if c.Err() == nil && (s.sleeve < MinWidth || s.sleeve > MaxWidth) {
+	if c.Passes(func() { s.settleStraight(c, in, around, counts(s.excess), least, most) }) && (s.sleeve < MinWidth || s.sleeve > MaxWidth) {
 		c.Infeasible(fmt.Sprintf("a sleeve as wide as twice the depth comes to %d stitches; from %d to %d are planned",
 			s.sleeve, MinWidth, MaxWidth), s.depthField, "gauge")
 	}
 	s.top = s.sleeve
+}
+
+// settleStraight settles the stitches of a sleeve that is sewn to an edge of so many cm: what is given, or the count
+// nearest to what is wanted, from the least to the most.
+func (s *settled) settleStraight(c *fault.Checks, in Input, around, wanted float64, least, most int) {
+	long := measure.Decimal(MinExcess, 0) + " to " + measure.Decimal(MaxExcess, 0) + " % longer than the " + s.unit.Size(around) + " of an armhole"
+	if given := in.SleeveStitches; given != nil {
+		if s.sleeve = *given; s.sleeve < least || s.sleeve > most {
+			c.Infeasible(fmt.Sprintf("its edge is to be %s; from %d to %d stitches are", long, least, most), "sleeve_stitches", s.depthField)
+		}
+		return
+	}
+	num, den := s.st.Exact(measure.Micrometres(wanted * s.st.SizeCm(1)))
+	var ok bool
+	if s.sleeve, ok = s.rules.sleeve.Among(num, den, least, most, 1); !ok {
+		c.Infeasible(fmt.Sprintf("allows no count of stitches that makes the sleeve's edge %s: from %d to %d", long, least, most),
+			"sleeve_rule", s.depthField)
+	}
 }
 
 // settleDropped settles the underarm of a modified drop, which is all that an edge loses.
@@ -57,7 +59,7 @@ func (s *settled) settleDropped(c *fault.Checks, in Input) {
 	case s.backLost > 0:
 		s.underarm = s.backLost
 		if s.frontLost = s.backLost; s.underarm > most {
-			c.Infeasible(fmt.Sprintf("%d at each edge leave nothing of the front; at most %d can be bound off", s.underarm, most), s.acrossField)
+			c.Infeasible(fmt.Sprintf("%d at each edge leave nothing of the front", s.underarm), s.acrossField)
 		}
 		return
 	case in.UnderarmStitches != nil:
@@ -68,7 +70,7 @@ func (s *settled) settleDropped(c *fault.Checks, in Input) {
 		s.underarm = min(s.usualDrop(), most)
 	}
 	if s.underarm > most {
-		c.Infeasible(fmt.Sprintf("leaves nothing of the piece; at most %d can be bound off", most), "underarm_stitches")
+		c.Infeasible("leaves nothing of the piece", "underarm_stitches")
 	}
 	s.backLost, s.frontLost = s.underarm, s.underarm
 }

@@ -234,7 +234,8 @@ func TestStyleFaults(t *testing.T) {
 			"underarm_rule CONTRADICTORY", "neck_cm CONTRADICTORY", "underarm_rule CONTRADICTORY")},
 		{StyleModifiedDrop, append(slices.Clone(ofCap), "neck_cm CONTRADICTORY", "underarm_rule CONTRADICTORY", "underarm_stitches CONTRADICTORY",
 			"across_back_cm CONTRADICTORY", "underarm_rule CONTRADICTORY")},
-		{StyleSetIn, []string{"neck_cm CONTRADICTORY", "underarm_rule CONTRADICTORY"}},
+		{StyleSetIn, []string{"neck_cm CONTRADICTORY", "underarm_rule CONTRADICTORY",
+			"across_front_stitches INFEASIBLE"}},
 		{5, []string{"style UNKNOWN_VALUE"}},
 	} {
 		in := all

@@ -8,52 +8,63 @@ import (
 	"example.com/knitmath/knitmath/measure"
 )
 
-// widths settles the stitches of the pieces, and what each edge loses.
+// widths settles the stitches of the pieces, and what each edge loses, as far as nothing is wrong with what
+// they come from.
 func (s *settled) widths(c *fault.Checks, in Input) {
-	backField := "back_stitches"
-	if in.BackStitches != nil {
+	s.bodied = c.Sound("chest_cm", "chest_ease_cm", "back_stitches", "front_stitches", "stitch_rule") &&
+		c.Passes(func() { s.body(c, in) }) &&
+		c.Sound("across_back_cm", "across_back_stitches", "across_front_cm", "across_front_stitches", "across_rule") &&
+		c.Passes(func() { s.across(c, in) })
+	s.sleeveField = "sleeve_stitches"
+	s.sleeved = in.Style.straight() || c.Sound("upper_arm_cm", "sleeve_ease_cm", "sleeve_stitches", "sleeve_rule") &&
+		c.Passes(func() { s.arm(c, in) })
+}
+
+// body settles the stitches of back and front.
+func (s *settled) body(c *fault.Checks, in Input) {
+	if s.backField = "back_stitches"; in.BackStitches != nil {
 		s.back = *in.BackStitches
 	} else {
-		backField = "chest_cm"
+		s.backField = "chest_cm"
 		um := measure.Micrometres((*in.ChestCm + fault.Or(in.ChestEaseCm, DefaultEase)) / 2)
 		s.back = s.counted(c, um, s.rules.body, in.StitchRule != nil, "chest_cm", "stitch_rule")
 	}
-	s.sleeveField = "sleeve_stitches"
-	switch {
-	case in.Style.straight():
-	case in.SleeveStitches != nil:
+	s.front = fault.Or(in.FrontStitches, s.back)
+}
+
+// arm settles the stitches of a sleeve that has a cap.
+func (s *settled) arm(c *fault.Checks, in Input) {
+	if in.SleeveStitches != nil {
 		s.sleeve = *in.SleeveStitches
-	default:
-		s.sleeveField, s.armGiven = "upper_arm_cm", true
-		s.sleeve = s.counted(c, in.armUm(), s.rules.sleeve, in.SleeveRule != nil, "upper_arm_cm", "sleeve_rule")
-	}
-	if c.Err() != nil {
 		return
 	}
-	s.front = fault.Or(in.FrontStitches, s.back)
+	s.sleeveField = "upper_arm_cm"
+	s.sleeve = s.counted(c, in.armUm(), s.rules.sleeve, in.SleeveRule != nil, "upper_arm_cm", "sleeve_rule")
+}
+
+// across settles what the edges of back and front lose.
+func (s *settled) across(c *fault.Checks, in Input) {
 	if in.Style == StyleDrop || in.Style == StyleModifiedDrop && in.AcrossBackCm == nil && in.AcrossBackStitches == nil {
 		return
 	}
 	s.acrossField = "across_back_stitches"
-	if in.AcrossBackCm != nil {
-		s.acrossField = "across_back_cm"
-	}
 	across := fault.Or(in.AcrossBackStitches, 0)
 	if in.AcrossBackCm != nil {
+		s.acrossField = "across_back_cm"
 		across = s.acrossOf(c, in, s.back, *in.AcrossBackCm, "across_back_cm")
 	}
-	if c.Err() != nil {
-		return
+	backed := c.Sound(s.acrossField, "across_rule")
+	if backed {
+		s.backLost = s.lost(c, s.back, across, in.AcrossBackStitches != nil, s.acrossField, s.backField)
 	}
-	s.backLost = s.lost(c, s.back, across, in.AcrossBackStitches != nil, s.acrossField, backField)
 	switch {
-	case c.Err() != nil:
 	case in.AcrossFrontCm != nil:
-		across := s.acrossOf(c, in, s.front, *in.AcrossFrontCm, "across_front_cm")
-		s.frontLost = s.lost(c, s.front, across, false, "across_front_cm", "front_stitches")
+		if across := s.acrossOf(c, in, s.front, *in.AcrossFrontCm, "across_front_cm"); c.Sound("across_front_cm", "across_rule") {
+			s.frontLost = s.lost(c, s.front, across, false, "across_front_cm", "front_stitches")
+		}
 	case in.AcrossFrontStitches != nil:
 		s.frontLost = s.lost(c, s.front, *in.AcrossFrontStitches, true, "across_front_stitches", "front_stitches")
-	default:
+	case backed && c.Sound(s.acrossField):
 		s.frontLost = s.lost(c, s.front, s.back-2*s.backLost, false, s.acrossField, "front_stitches")
 	}
 }
@@ -102,8 +113,7 @@ func (s *settled) lost(c *fault.Checks, wide, across int, exact bool, field, wid
 		c.Infeasible(fmt.Sprintf("an armhole loses at least 1 stitch at each edge: of %d stitches at the chest at most %d are left across",
 			wide, wide-2), field, wideField)
 	case exact && (wide-across)%2 != 0:
-		c.Infeasible(fmt.Sprintf("%d less than %d are no even number, and both edges lose alike; %d and %d are the next", across, wide, across-1,
-			across+1), field)
+		c.Infeasible(fmt.Sprintf("%d less than %d are no even number, and both edges lose alike", across, wide), field)
 	}
 	return n
 }

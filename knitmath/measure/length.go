@@ -43,6 +43,15 @@ func (u DisplayUnit) Size(cm float64) string {
 	return Decimal(cm, 1) + " cm"
 }
 
+// Printed is a length, or by how much one is more or less, as Size prints it.
+func (u DisplayUnit) Printed(cm float64) float64 {
+	part := 0.1
+	if u == DisplayUnitIn {
+		part = CmPerInch / 100
+	}
+	return math.Copysign(float64(RoundHalfUp(math.Abs(cm)/part))*part, cm)
+}
+
 // Difference writes a signed length: "0.9 cm more than asked", "0.9 cm less than
 // asked", "exactly as asked". One that would be written as 0 is bounded instead:
 // "more than asked by under 0.05 cm".
