@@ -94,7 +94,8 @@ func (in *Input) moveCm(way string) bool {
 	if m[3] == "narrower" || m[3] == "less deep" || m[3] == "lower" {
 		by = -by
 	}
-	for words, field := range map[string]**float64{"a sleeve of": &in.UpperArmCm, "armholes of": &in.ArmholeDepthCm, "a cap of": &in.CapHeightCm} {
+	for words, field := range map[string]**float64{"a sleeve of": &in.UpperArmCm, "armholes of": &in.ArmholeDepthCm,
+		"a cap of": &in.CapHeightCm} {
 		if strings.Contains(way, words) && *field != nil {
 			*field = new(**field + by)
 			return true

@@ -54,6 +54,9 @@ func (s settled) ruleRows() int {
 
 // settleCapHeight settles the rows of the cap where they are given, or a rule gives them.
 func (s *settled) settleCapHeight(c *fault.Checks, in Input) {
+	if !c.Sound("cap_height_cm", "cap_height_rows", "cap_height_rule") {
+		return
+	}
 	switch {
 	case in.CapHeightRows != nil:
 		s.heightField, s.capRows = "cap_height_rows", *in.CapHeightRows

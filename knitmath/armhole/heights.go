@@ -20,13 +20,13 @@ func (s *settled) heights(c *fault.Checks, in Input) {
 	if s.style == StyleSaddle {
 		deep = s.bodied && deep && topped && c.Sound("neck_cm", "neck_stitches") && c.Passes(func() { s.settleStrap(c, in) })
 	}
-	if deep && c.Sound("shaping_rows") {
+	if deep {
 		s.settleShaping(c, in)
 	}
-	if s.bodied && topped && c.Sound("underarm_stitches", "underarm_rule") {
+	if s.bodied && topped {
 		s.settleUnderarm(c, in)
 	}
-	if c.Sound("cap_height_cm", "cap_height_rows", "cap_height_rule") && (deep && topped || s.rule <= CapHeightRuleFree) {
+	if deep && topped || s.rule <= CapHeightRuleFree {
 		s.settleCapHeight(c, in)
 	}
 }
@@ -50,6 +50,9 @@ func (s *settled) settleDepth(c *fault.Checks, in Input) bool {
 
 // settleShaping settles over how many of its rows an armhole is shaped.
 func (s *settled) settleShaping(c *fault.Checks, in Input) {
+	if !c.Sound("shaping_rows") {
+		return
+	}
 	s.shapingRows = fault.Or(in.ShapingRows, int(measure.RoundHalfUp(float64(s.depth)/shapingShare)))
 	s.shapingGiven = in.ShapingRows != nil
 	s.shapingRows = min(max(s.shapingRows, underarmRows+2), max(s.depth, s.shapingRows))
@@ -81,7 +84,8 @@ func (s *settled) settleTop(c *fault.Checks, in Input) {
 	}
 	switch {
 	case (s.sleeve-s.top)%2 != 0:
-		c.Infeasible(fmt.Sprintf("%d less than the %d stitches of the sleeve are no even number, and both edges lose alike", s.top, s.sleeve), field)
+		c.Infeasible(fmt.Sprintf("%d less than the %d stitches of the sleeve are no even number, and both edges lose alike", s.top, s.sleeve),
+			field)
 	case s.capLost() < 2:
 		c.Infeasible(fmt.Sprintf("a top of %d leaves nothing of %d stitches to be shaped", s.top, s.sleeve), field)
 	}
@@ -102,6 +106,9 @@ func (s *settled) settleRuledTop(c *fault.Checks, in Input, usual int) {
 
 // settleUnderarm settles the first bind-off, which every edge must have room for.
 func (s *settled) settleUnderarm(c *fault.Checks, in Input) {
+	if !c.Sound("underarm_stitches", "underarm_rule") {
+		return
+	}
 	most := min(s.backLost, s.frontLost, s.capLost()-1)
 	least := min(s.backLost, s.frontLost)
 	usual := max((least+1)/underarmShare, 1)

@@ -197,7 +197,8 @@ func (s settled) measured(m move, t *settled) bool {
 	*m.cm(&in) = new(given + by)
 	var c fault.Checks
 	again := vet(&c, in, false)
-	if c.Err() == nil && again.sleeve == t.sleeve && again.depth == t.depth && again.lowered == t.lowered && again.capRows == t.capRows {
+	if c.Err() == nil && again.sleeve == t.sleeve && again.depth == t.depth && again.lowered == t.lowered &&
+		again.capRows == t.capRows {
 		t.movedCm = by
 		return true
 	}

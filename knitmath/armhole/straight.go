@@ -24,7 +24,8 @@ func (s *settled) straight(c *fault.Checks, in Input) {
 	counts := func(percent float64) float64 { return (around*(1+percent/100) - sides) / s.st.SizeCm(1) }
 	least := max(1, measure.CeilQuotient(counts(MinExcess)-nearlyWhole, 1))
 	most := -measure.CeilQuotient(-counts(MaxExcess)-nearlyWhole, 1) // rounded down
-	if c.Passes(func() { s.settleStraight(c, in, around, counts(s.excess), least, most) }) && (s.sleeve < MinWidth || s.sleeve > MaxWidth) {
+	wanted := counts(s.excess)
+	if c.Passes(func() { s.settleStraight(c, in, around, wanted, least, most) }) && (s.sleeve < MinWidth || s.sleeve > MaxWidth) {
 		c.Infeasible(fmt.Sprintf("a sleeve as wide as twice the depth comes to %d stitches; from %d to %d are planned",
 			s.sleeve, MinWidth, MaxWidth), s.depthField, "gauge")
 	}
