@@ -10,12 +10,16 @@ import (
 // heights settles the rows, the underarm and the top, as far as nothing is wrong with what they come from.
 func (s *settled) heights(c *fault.Checks, in Input) {
 	deep := s.settleDepth(c, in)
-	if s.style.straight() {
-		if s.bodied && deep && c.Sound("underarm_stitches", "underarm_rule", "sleeve_stitches", "sleeve_rule", "cap_excess_percent") {
-			s.straight(c, in)
-		}
-		return
+	if !s.style.straight() {
+		s.capped(c, in, deep)
+	} else if s.bodied && deep && c.Sound("underarm_stitches", "underarm_rule", "sleeve_stitches", "sleeve_rule", "cap_excess_percent") {
+		s.straight(c, in)
 	}
+}
+
+// capped settles the rows, the underarm and the top where the sleeve has a cap; deep is whether nothing is wrong
+// with the depth.
+func (s *settled) capped(c *fault.Checks, in Input, deep bool) {
 	topped := s.sleeved && c.Sound("cap_top_cm", "cap_top_stitches", "top_rule") && c.Passes(func() { s.settleTop(c, in) })
 	if s.style == StyleSaddle {
 		deep = s.bodied && deep && topped && c.Sound("neck_cm", "neck_stitches") && c.Passes(func() { s.settleStrap(c, in) })

@@ -237,7 +237,8 @@ func (s settled) around(lost int) float64 {
 
 // sleeveMoved is "a sleeve of 62 stitches (4.5 cm wider)".
 func (s settled) sleeveMoved(was settled) string {
-	return "a sleeve of " + report.CountOf(s.sleeve, "stitches") + s.by(was.in.UpperArmCm, s.st.SizeCm(s.sleeve-was.sleeve), "wider", "narrower")
+	return "a sleeve of " + report.CountOf(s.sleeve, "stitches") +
+		s.by(was.in.UpperArmCm, s.st.SizeCm(s.sleeve-was.sleeve), "wider", "narrower")
 }
 
 // topMoved is "a top of 18 stitches".
@@ -251,7 +252,8 @@ func (s settled) depthMoved(was settled) string {
 
 // capMoved is "a cap of 40 rows (1.4 cm higher)".
 func (s settled) capMoved(was settled) string {
-	return "a cap of " + strconv.Itoa(s.capRows) + " rows" + s.by(was.in.CapHeightCm, s.rw.SizeCm(s.capRows-was.capRows), "higher", "lower")
+	return "a cap of " + strconv.Itoa(s.capRows) + " rows" +
+		s.by(was.in.CapHeightCm, s.rw.SizeCm(s.capRows-was.capRows), "higher", "lower")
 }
 
 // by is " (1.4 cm deeper)": of a measure that is given in cm what it was moved by, nothing where

@@ -35,7 +35,8 @@ func (s *settled) straight(c *fault.Checks, in Input) {
 // settleStraight settles the stitches of a sleeve that is sewn to an edge of so many cm: what is given, or the count
 // nearest to what is wanted, from the least to the most.
 func (s *settled) settleStraight(c *fault.Checks, in Input, around, wanted float64, least, most int) {
-	long := measure.Decimal(MinExcess, 0) + " to " + measure.Decimal(MaxExcess, 0) + " % longer than the " + s.unit.Size(around) + " of an armhole"
+	long := measure.Decimal(MinExcess, 0) + " to " + measure.Decimal(MaxExcess, 0) + " % longer than the " + s.unit.Size(around) +
+		" of an armhole"
 	if given := in.SleeveStitches; given != nil {
 		if s.sleeve = *given; s.sleeve < least || s.sleeve > most {
 			c.Infeasible(fmt.Sprintf("its edge is to be %s; from %d to %d stitches are", long, least, most), "sleeve_stitches", s.depthField)
