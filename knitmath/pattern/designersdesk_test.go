@@ -18,6 +18,8 @@ func TestFromADesignersDesk(t *testing.T) {
 	const round = "CO 48 sts and join in the round.\n"
 	const shawl = "CO 7 sts.\nSet-up row (RS): K2, yo, k3, yo, k2. 9 sts\n"
 	const wider = "Row 1 (RS): K2, yo, k to last 2 sts, yo, k2. (11 sts)\nRow 3: K2, yo, k to last 2 sts, yo, k2. (13 sts)"
+	const inThree = "CO 40 sts.\nRow 1: K8, cast off 4, k16, cast off 4, k8. 32 sts.\n" +
+		"Working on last set of 8 sts only, work 9 rows st st. Cast off.\n"
 	for _, c := range []struct {
 		text   string
 		end    int
@@ -82,6 +84,18 @@ func TestFromADesignersDesk(t *testing.T) {
 		{"Plain Socks\nS (M, L)\n\nLeg\nCO 56 (64, 72) sts.", 56, ""},
 		{"Plain Socks\nXS/S (M/L, 2XL)\nCO 56 (64, 72) sts.", 56, ""},
 		{"Plain Socks\nBaby, Toddler, Child\nCO 56 (64, 72) sts.\nSize Child only: K71.", -1, "STITCHES_UNWORKED"},
+		// Stitches of a set; those of a part that are taken up on needles.
+		{inThree + "Rejoin yarn to centre 16 sts and work 9 rows. Cast off.\nRejoin yarn to rem 8 sts and work 9 rows. Cast off.", 0, ""},
+		{inThree + "Rejoin yarn to centre 15 sts and work 9 rows. Cast off.", -1, "STITCHES_UNWORKED"},
+		{"Slip 23 sleeve sts onto larger dpns. Join yarn at underarm, k23, pick up and k 4 sts. 27 sts.", 27, ""},
+		{"Slip 23 sleeve sts onto larger dpns. Join yarn at underarm, k22, pick up and k 4 sts. 27 sts.", -1, "STITCHES_UNWORKED"},
+		{"Bodice\nCO 45 sts.\nCast off.\nSkirt\nCO 10 sts.", 10, ""},
+		// What is passed over, with dashes.
+		{"CO 45 sts.\nRow 1: K3, *yo, k3, sl 1-k2tog-psso, k3, yo, k1; rep from * to last 2 sts, k2.", 45, ""},
+		{"CO 45 sts.\nRow 1: K3, *yo, k3, sl 2-k1-p2sso, k3, yo, k1; rep from * to last 2 sts, k2.", 45, ""},
+		{"CO 45 sts.\nRow 1: K3, *yo, k3, sl 1-k1-psso, k3, yo, k1; rep from * to last 2 sts, k2. 45 sts.", -1,
+			"DOES_NOT_COME_OUT"},
+		{"Pattern is worked over a multiple of 10 sts plus 5.\nCO 45 sts.", 45, ""},
 	} {
 		out := asked(t, c.text, 0, stitch.Flat)
 		switch {

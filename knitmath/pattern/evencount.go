@@ -88,9 +88,10 @@ func (p *parser) onTheseStitches(info *lineInfo) bool {
 	if !p.tokens[i].is("on", "over", "across") {
 		return false
 	}
-	these := p.tokens[i+1].is("these", "those")
+	these := p.tokens[i+1].is("these", "those", "this")
 	across := p.tokens[i].is("across") && !these
-	for i++; p.tokens[i].is("the", "these", "next", "those", "last", "rem", "remaining", "other", "first", "just", "held", "only"); i++ {
+	for i++; p.tokens[i].is("the", "these", "this", "next", "those", "last", "rem", "remaining", "other", "first", "just", "held",
+		"only", "set", "of", "group"); i++ {
 	}
 	i = p.ofNeedles(i)
 	end, _ := p.sizedEnd(i)

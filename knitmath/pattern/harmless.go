@@ -30,7 +30,7 @@ func (p *parser) sidesTold(i int) bool {
 func (p *parser) repeatTold(i int) bool {
 	for n := 0; n < 6 && p.tokens[i].kind == tokenWord; n++ {
 		i++
-		if p.tokens[i-1].is("repeat", "motif", "chart") {
+		if p.tokens[i-1].is("repeat", "motif", "chart", "patt", "pattern") {
 			return p.phraseEnd(i, workedOver) != 0
 		}
 	}

@@ -1,5 +1,7 @@
 package pattern
 
+import "example.com/knitmath/knitmath/draft"
+
 // someStitches reads "next 20 sts", "rem 38 sts", "all sts", "centre 20 (22) sts",
 // "30 held sts"; all for stitches without a number.
 func (p *parser) someStitches() (n []int, all, held, ok bool) {
@@ -84,14 +86,14 @@ func (p *parser) firstAndLast() (n []int, all, held, ok bool) {
 // heldSts is the index of a number of stitches at token i, "rem 30 sts", "30 held sts";
 // 0 if there is none.
 func (p *parser) heldSts(i int) int {
-	for p.tokens[i].is("the", "rem", "remaining", "held", "these", "other", "last") {
+	for p.tokens[i].is("the", "rem", "remaining", "held", "these", "other", "last", "next", "centre", "center", "middle", "central") {
 		i++
 	}
 	end, _ := p.sizedEnd(i)
 	if end == 0 {
 		return 0
 	}
-	for p.tokens[end].is("held", "rem", "remaining") {
+	for p.tokens[end].is("held", "rem", "remaining") || draft.Part(p.tokens[end].text) {
 		end++
 	}
 	if !p.tokens[end].stitches() {

@@ -1,5 +1,7 @@
 package pattern
 
+import "example.com/knitmath/knitmath/draft"
+
 // puttingAside says that stitches leave the needle and are kept.
 var puttingAside = []string{"holder", "holders", "yarn", "thread", "pin", "hold", "needle", "needles", "scrap", "waste", "spare", "cord",
 	"stitch-holder", "pins", "holders,", "threads", "lengths"}
@@ -72,11 +74,18 @@ func (p *parser) whereHeld(fromThere bool) (end int, from, aside bool) {
 		case t.is(puttingAside...) && p.asideAt(i):
 			aside = true
 		}
-		from = from || p.tokens[i].is("on", "onto", "to") && p.anyOf(max(p.next-3, 0), p.next, "live", "exposed") &&
-			p.anyOf(i+1, i+4, "needle", "needles", "dpns")
+		from = from || p.tokens[i].is("on", "onto", "to") && (p.anyOf(max(p.next-3, 0), p.next, "live", "exposed") &&
+			p.anyOf(i+1, i+4, "needle", "needles", "dpns") || p.partOntoNeedles(i))
 		aside = aside || from && p.tokens[i].is("needle", "needles", "dpns")
 	}
 	return i, from, aside
+}
+
+// partOntoNeedles reports whether "onto larger dpns" stands at token i after stitches of a part, "the 36 sleeve sts": they
+// are taken up there.
+func (p *parser) partOntoNeedles(i int) bool {
+	return p.next > 1 && p.last1().stitches() && draft.Part(p.tokens[p.next-2].text) && p.anyOf(i+1, i+4, "needles", "dpns") &&
+		!p.anyOf(i+1, i+4, "spare", "holder", "waste", "scrap", "other", "another", "stitch")
 }
 
 // clauseStops reports whether a clause about held stitches ends at token i.

@@ -193,11 +193,25 @@ func (p *parser) piled() bool {
 	return p.stacked && p.tokens[p.next-1].number == 1 && (t.kind == tokenStar || counted && t.kind == tokenWord)
 }
 
-// dashed reports whether a dash with spaces around it only parts two steps.
+// dashed reports whether a dash with spaces around it only parts two steps, or one that parts slipped stitches, what is
+// worked after them and their passing over, "sl 1-k2tog-psso".
 func (p *parser) dashed() bool {
 	t, next := p.peek(), p.ahead(1)
+	if t.is("-") && (next.is("psso", "p2sso") || next.is("k2tog", "k1", "k") && p.passesAfter(p.next+1)) {
+		return true
+	}
 	return t.is("-") && p.inRow && p.next > 0 && t.start > p.tokens[p.next-1].end && next.start > t.end &&
 		(p.startsItem(p.next+1) || p.starRepeatAt(p.next+1)) && !next.is("m", "inc", "dec") && !p.claimAhead()
+}
+
+// passesAfter reports whether stitches are passed over that which is worked at token i.
+func (p *parser) passesAfter(i int) bool {
+	for n := i + 1; n < i+4; n++ {
+		if p.tokens[n].is("psso", "p2sso") {
+			return true
+		}
+	}
+	return false
 }
 
 // repeatAhead reports whether "rep from *" comes next, which belongs to the row

@@ -81,7 +81,7 @@ func (p *parser) leadStitches(end int, info *lineInfo) {
 	if p.tokens[from].is("working", "work", "continuing", "cont") {
 		p.next++
 	}
-	if p.peek().is("on") && p.ahead(1).is("these", "those", "the", "first", "last", "next", "rem", "remaining") && p.next < end {
+	if p.peek().is("on") && p.ahead(1).is("these", "those", "this", "the", "first", "last", "next", "rem", "remaining") && p.next < end {
 		p.onTheseStitches(info)
 	}
 }

@@ -166,7 +166,7 @@ func (s *scanner) word() {
 		case unicode.IsLetter(c) || isDigit(c):
 			s.advance(size)
 		case c == '-' && s.hyphenated():
-		case c == '-' && s.sizesBegin(start):
+		case c == '-' && (s.sizesBegin(start) || s.passedOverNext(start)):
 			return
 		case c == '-' && s.dashed(start, size):
 			return
@@ -186,6 +186,13 @@ func (s *scanner) sizesBegin(start int) bool {
 	}
 	counted := n == s.at && n > start+1 && strings.IndexByte("kKpP", s.source[start]) >= 0
 	return counted && s.at+1 < len(s.source) && isDigit(rune(s.source[s.at+1]))
+}
+
+// passedOverNext reports whether the dash at hand stands in "k2tog-psso", of "sl 1-k2tog-psso", where the number before
+// it begins another word.
+func (s *scanner) passedOverNext(start int) bool {
+	worked := strings.ToLower(s.source[start:min(s.at, start+longestEnding)])
+	return (worked == "k2tog" || worked == "k1") && (begins(s.source[s.at+1:], "psso") || begins(s.source[s.at+1:], "p2sso"))
 }
 
 // joinsLetters reports whether the sign at hand stands within a word: before a letter, and a hyphen

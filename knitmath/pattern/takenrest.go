@@ -151,7 +151,7 @@ func (p *parser) onTheseEnd(i int) (numberAt, end int) {
 	if !p.tokens[i].is("on", "over") {
 		return 0, 0
 	}
-	for i++; p.tokens[i].is("these", "this", "those", "the", "first", "last", "heel", "left", "right", "neck"); i++ {
+	for i++; p.tokens[i].is("these", "this", "those", "the", "first", "last", "set", "of", "group", "heel", "left", "right", "neck"); i++ {
 	}
 	if to, _ := p.sizedEnd(i); to != 0 {
 		numberAt, i = i, to
