@@ -19,14 +19,7 @@ const mostForACrown = cost.Limit
 // what the tolerance allows, again and again; and all of it for other wedges where they may
 // not divide the stitches.
 func (in CrownInput) Cost() int {
-	stitches := MaxHatStitches
-	if in.HatStitches != nil || in.HatCm != nil || in.HeadCm != nil {
-		cm := in.HatCm
-		if cm == nil {
-			cm = in.HeadCm
-		}
-		stitches = 2 * gauge.PriceStitches(in.Gauge, in.HatStitches, cm, MaxHatStitches)
-	}
+	stitches := in.priceStitches()
 	wedges := cost.Clamp(fault.Or(in.WedgeCount, MinWedges), MinWedges, MaxWedges)
 	rounds := min(stitches/wedges+1, MaxClosingRounds)
 	reach := 2*cost.Ceil(min(max(fault.Or(in.ToleranceRounds, DefaultCrownTolerance), 0), MaxCrownTolerance), MaxCrownTolerance) + 1
@@ -44,6 +37,24 @@ func (in CrownInput) Cost() int {
 		return min(one, mostForACrown)
 	}
 	return min(cost.Product(1+otherWedges, one), mostForACrown)
+}
+
+// priceStitches is how many stitches a hat is priced for: twice those of its size, and what a rule may add.
+func (in CrownInput) priceStitches() int {
+	cm := in.HatCm
+	if cm == nil {
+		cm = in.HeadCm
+	}
+	if in.HatStitches == nil && cm == nil {
+		return MaxHatStitches
+	}
+	stitches := 2 * gauge.PriceStitches(in.Gauge, in.HatStitches, cm, MaxHatStitches)
+	if r := in.StitchRule; r != nil {
+		for _, n := range [...]*int{r.Multiple, r.Remainder, r.Edge} {
+			stitches += cost.Clamp(fault.Or(n, 0), 0, MaxHatStitches)
+		}
+	}
+	return stitches
 }
 
 // What a solid takes: a round of it is laid, compared in schedules and written, and one that
