@@ -55,7 +55,7 @@ func TestUnroundRings(t *testing.T) {
 		}
 	}
 	t.Logf("of %d rings %d are not round, for %d a number of stitches is offered; %d look otherwise", rings, said, offered, other)
-	if other*200 > rings || said < knittest.Sweep(600, 120) || offered < said*9/10 {
+	if other*200 > rings || said < knittest.Sweep(150, 30) || offered < said*9/10 {
 		t.Error("more look otherwise, or fewer are said and offered")
 	}
 }

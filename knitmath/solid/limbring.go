@@ -1,9 +1,21 @@
 package solid
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
-// limbOf picks up the stitches of a limb, and reports whether that can be done.
+// limbOf picks up the stitches of a limb, and reports whether that can be done. In the second half of the rounds a limb is the mirror
+// image of its like in the first, so that arms, legs and ears are.
 func (r *ring) limbOf() (Limb, bool) {
+	if r.limb.TurnDegrees > halfTurn {
+		like := *r
+		like.limb.TurnDegrees = 2*halfTurn - r.limb.TurnDegrees
+		like.turn = radians(like.limb.TurnDegrees)
+		limb, ok := like.limbOf()
+		r.radius = like.radius
+		return r.b.mirrored(limb), ok
+	}
 	if r.mid.along <= 0 || r.mid.along >= r.b.way.length() || !r.fit() {
 		return Limb{}, false
 	}
@@ -11,6 +23,25 @@ func (r *ring) limbOf() (Limb, bool) {
 	limb := Limb{Stitches: r.limb.Stitches, MiddleRoundNumber: at.RoundNumber, MiddleStitchNumber: at.StitchNumber, AcrossCm: 2 * r.radius}
 	limb.Places, limb.made = r.places()
 	return limb, limb.Places != nil
+}
+
+const halfTurn = 180.0
+
+// mirrored is a limb on the other side of where the rounds begin. Its ring goes on in the same direction: of what was its left and is
+// its right now, the lowest comes first, but a lowest stitch of its own.
+func (b *revolved) mirrored(limb Limb) Limb {
+	other := func(p RingPlace) RingPlace {
+		return RingPlace{p.RoundNumber, b.counts[p.RoundNumber-1] + 1 - p.StitchNumber}
+	}
+	if limb.Places == nil {
+		return limb
+	}
+	limb.MiddleStitchNumber = other(RingPlace{limb.MiddleRoundNumber, limb.MiddleStitchNumber}).StitchNumber
+	for i, p := range limb.Places {
+		limb.Places[i] = other(p)
+	}
+	slices.Reverse(limb.Places[limb.made.lowest%2:])
+	return limb
 }
 
 // The ring from stitch to stitch as it is knit, of the length of its stitches: near the ends the few stitches of a round lie far

@@ -144,9 +144,9 @@ type tally struct{ all, round, even, long int }
 func (c *tally) add(out Solid, limb Limb) {
 	d, stitch := flat(out, limb), 10/out.of.in.Gauge.Stitches
 	least, greatest := d.radii()
-	part := surfaceLength(out, limb) / stitch / float64(limb.Stitches)
+	off := math.Abs(surfaceLength(out, limb)/stitch - float64(limb.Stitches))
 	for count, is := range map[*int]bool{&c.all: true, &c.round: least >= 0.8 && greatest <= 1.25, &c.even: d.dent() <= stitch/2,
-		&c.long: part > 0.9 && part < 1.1} {
+		&c.long: off < max(0.1*float64(limb.Stitches), 1.5)} {
 		if is {
 			*count++
 		}
@@ -157,7 +157,7 @@ func (c *tally) share(part int) float64 { return 100 * float64(part) / float64(c
 
 // Rings of limbs of 8 to 40 stitches on bodies of all forms at three gauges, measured as they lie: how many are round, with all places
 // within 0.8 and 1.25 of their mean distance from the middle; turn one way, within half a stitch; and are as long as their stitches
-// within a tenth. The few that are not round are narrow.
+// within a tenth, or a stitch and a half. The few that are not round are narrow.
 func TestLimbRingsAreRound(t *testing.T) {
 	tallies := map[string]*tally{}
 	for name, in := range roundBodies() {
@@ -189,12 +189,12 @@ func TestLimbRingsAreRound(t *testing.T) {
 	for name, c := range tallies {
 		t.Logf("%-20s %5d rings: %.1f %% round, %.1f %% without dents, %.1f %% as long as their stitches", name, c.all,
 			c.share(c.round), c.share(c.even), c.share(c.long))
-		least := [3]float64{95, 95, 95}
+		least := [3]float64{98, 95, 98}
 		switch name {
 		case "from 13 stitches on":
 			least = [3]float64{99.5, 96, 99.5}
 		case "up to 12 stitches":
-			least = [3]float64{84, 99.5, 87}
+			least = [3]float64{98.5, 99.5, 96}
 		}
 		if c.all < knittest.Sweep(1500, 300) || c.share(c.round) < least[0] || c.share(c.even) < least[1] || c.share(c.long) < least[2] {
 			t.Errorf("%s: %v %% at the least are wanted", name, least)

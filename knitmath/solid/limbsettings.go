@@ -59,17 +59,23 @@ func (r *ring) places() (best []RingPlace, made ringShape) {
 		return nil, made
 	}
 	least := math.Inf(1)
-	tries := max(mostTried/r.limb.Stitches, fewestTries)
-	r.settings(func(s setting) bool {
-		tries--
-		if places := r.through(s); r.fits(places) {
-			shape := r.shape(places)
-			if off := shape.off(r.wanted()); off < least {
-				best, made, least = places, shape, off
+	for _, r.stepWeight = range stepWeights {
+		tries := max(mostTried/r.limb.Stitches, fewestTries)
+		r.settings(func(s setting) bool {
+			tries--
+			if places := r.through(s); r.fits(places) {
+				shape := r.shape(places)
+				if off := shape.off(r.wanted()); off < least {
+					shape.lowest = 1 + s.first()
+					best, made, least = places, shape, off
+				}
 			}
+			return least > wellMade && tries > 0
+		})
+		if least < unround {
+			break
 		}
-		return least > wellMade && tries > 0
-	})
+	}
 	return best, made
 }
 

@@ -7,6 +7,7 @@ import "math"
 type ringShape struct {
 	least, mean, greatest float64
 	length                float64
+	lowest                int // how many stitches its lowest pair has
 }
 
 // A ring is round where all its places lie within these parts of their mean distance from its middle. Own choice: a stitch is that
@@ -20,10 +21,17 @@ func (s ringShape) round() bool {
 	return s.least >= leastRound*s.mean && s.greatest <= greatestRound*s.mean
 }
 
-// off is how far it is from a circle of the wanted length.
+// off is how far it is from a circle of the wanted length, any that is not round further than all that are.
 func (s ringShape) off(wanted float64) float64 {
-	return max(1-s.least/s.mean, s.greatest/s.mean-1) + math.Abs(s.length/wanted-1)
+	off := max(1-s.least/s.mean, s.greatest/s.mean-1) + math.Abs(s.length/wanted-1)
+	if !s.round() {
+		off += unround
+	}
+	return off
 }
+
+// unround is more than a round ring may be off, whose steps are no longer than rows of any gauge are high.
+const unround = 1e6
 
 // shape is that of the ring through some places, each in the middle of its stitch on the surface.
 func (r *ring) shape(places []RingPlace) ringShape {

@@ -12,14 +12,15 @@ import (
 //
 // Method: dynamic programming over the pairs. Source: own derivation.
 
-// What a way is off, in stitches, squared, counts so much: outside or inside of the ring; along it; in a step; in going across the ring
-// from one pair to the next. Own choice, by what came out roundest.
+// What a way is off, in stitches, squared, counts so much: outside or inside of the ring; along it; in going across the ring from one
+// pair to the next; and in a step, or so much less where no ring so found is round. Own choice, by what came out roundest.
 const (
 	offWeight    = 0.5
 	aheadWeight  = 0.1
-	stepWeight   = 1
 	acrossWeight = 1
 )
+
+var stepWeights = [...]float64{1, 0.1}
 
 // through is the best way through pairs where the ring has its middle and its width there, as places from the lowest on; nothing where
 // there is none.
@@ -105,7 +106,7 @@ func (r *ring) step(p, next *pair) float64 {
 	for side := range 2 {
 		along := (next.turns[side] - p.turns[side]) * radius
 		miss, across := math.Sqrt(along*along+up*up)-1, next.off[side]-p.off[side]
-		cost += stepWeight*miss*miss + acrossWeight*across*across
+		cost += r.stepWeight*miss*miss + acrossWeight*across*across
 	}
 	return cost
 }
@@ -116,5 +117,5 @@ func (r *ring) closing(p pair) float64 {
 		return 0
 	}
 	miss := (p.turns[1]-p.turns[0])*r.b.radius(p.round)/r.b.st.SizeCm(1) - 1
-	return stepWeight * miss * miss
+	return r.stepWeight * miss * miss
 }

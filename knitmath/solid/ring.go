@@ -3,6 +3,8 @@ package solid
 import (
 	"math"
 	"slices"
+
+	"example.com/knitmath/knitmath/measure"
 )
 
 // ring is where a tube meets the body.
@@ -14,13 +16,20 @@ type ring struct {
 
 	mid    place   // of its middle
 	dr, dh float64 // the direction of the meridian there: of the radius and of the height
+
+	stepWeight float64 // see stepWeights
 }
 
 // ringOf is the ring of a limb, its radius still to be found.
 func (b *revolved) ringOf(limb LimbInput) ring {
-	r := ring{b: b, limb: limb, turn: limb.TurnDegrees / 180 * math.Pi, mid: b.way.at(b.fromStart(limb.FromBaseCm))}
+	r := ring{b: b, limb: limb, turn: radians(limb.TurnDegrees), mid: b.way.at(b.fromStart(limb.FromBaseCm))}
 	r.dr, r.dh = b.way.direction(r.mid.along)
 	return r
+}
+
+// radians are those of so many degrees to the nearest millionth, so that 360 less 298.3 are 61.7.
+func radians(degrees float64) float64 {
+	return float64(measure.RoundHalfUp(degrees*1e6)) / 1e6 / halfTurn * math.Pi
 }
 
 // spot is a place of the surface: along the meridian, and round the axis.
