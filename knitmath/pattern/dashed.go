@@ -29,6 +29,9 @@ var rowEnding = wordSet(`end around across row rnd round rows rnds rounds even r
 // dashedNumber reports whether numbers of all sizes that end a sentence stand after a dash at
 // token i that is none of a range: "to end - 81", "pm for beg of rnd—20 (24, 28)".
 func (p *parser) dashedNumber(i int) bool {
+	if i > 0 && p.tokens[i-1].kind == tokenNumber && i == p.next && p.tokens[i-2].row() {
+		return p.countDashed()
+	}
 	if i == 0 || !p.tokens[i].is("-") || p.tokens[i-1].kind != tokenWord || !p.bareNumber(i+1) {
 		return false
 	}

@@ -13,7 +13,7 @@ func (p *parser) direction(line *Line) bool {
 		return false
 	}
 	save, found, before := p.next, p.found.mark(), line.info
-	for _, read := range [...]reader{(*parser).orderSaid, (*parser).halfForHeel, (*parser).fabricOfLabel, (*parser).ribSpelt,
+	for _, read := range [...]reader{(*parser).orderSaid, (*parser).halfForHeel, (*parser).fabricOfLabel, (*parser).ribSpelt, (*parser).rowsInTurn,
 		(*parser).threeNeedle, (*parser).ontoNeedle, (*parser).fabricRows, (*parser).bareRepeat,
 		(*parser).charted, (*parser).contInThisWay, (*parser).changesLead, (*parser).colourAtCountTold,
 		(*parser).patternReps, (*parser).changeThisWay, (*parser).onTheseAlone, (*parser).heldTold} {
@@ -79,7 +79,7 @@ const (
 
 // directs are the verbs of directions.
 var directs = map[string]kindOfVerb{
-	"rep": verbRepeat, "repeat": verbRepeat, "alternate": verbRepeat, "as": verbRepeat, "same": verbRepeat,
+	"rep": verbRepeat, "repeat": verbRepeat, "alternate": verbRepeat, "alternately": verbRepeat, "as": verbRepeat, "same": verbRepeat,
 	"work": verbShape | verbRepeat | verbEven | verbHold, "cont": verbShape | verbRepeat | verbEven,
 	"continue": verbShape | verbRepeat | verbEven,
 	"proceed":  verbRepeat | verbEven, "keep": verbRepeat | verbEven, "rib": verbShape | verbEven,
@@ -95,7 +95,7 @@ var directs = map[string]kindOfVerb{
 	"leaving": verbHold, "placing": verbHold, "putting": verbHold, "slipping": verbHold,
 	"transfer": verbHold,
 	"move":     verbHold, "return": verbHold, "pm": verbPass, "replace": verbHold | verbPass, "remove": verbPass,
-	"pick": verbPick, "with": verbPick, "take": verbTake,
+	"pick": verbPick, "with": verbPick, "take": verbTake | verbShape, "narrow": verbShape,
 	"join": verbJoin, "rejoin": verbJoin, "attach": verbJoin,
 	"divide": verbPass, "distribute": verbPass, "arrange": verbPass, "turn": verbPass, "do": verbPass, "rotate": verbPass,
 	"reattach": verbJoin,

@@ -204,9 +204,9 @@ func (p *parser) saidEven(w *evenWork) bool {
 	if !p.accept("even", "straight", "evenly", "plain", "without", "level") {
 		return false
 	}
+	w.even = w.even || !p.last1().is("plain") || !w.plain() // "knit 5 rounds plain" are rounds that are knit
 	for p.accept(withoutWhat...) {
 	}
-	w.even = true
 	return true
 }
 
@@ -288,7 +288,7 @@ func (p *parser) evenFabric(w *evenWork, info *lineInfo) bool {
 		p.ribSpelled()
 		return true
 	}
-	return w.verb.is("rib") && (p.ribWorked() || !w.even && p.acceptEnd(p.ribSpeltEnd(p.next)))
+	return w.verb.is("rib") && (p.ribWorked() || p.acceptEnd(p.ribSpeltEnd(p.next)))
 }
 
 // ribWorked passes over "in k1, p1" after "rib" or "rib 12 rows".

@@ -35,8 +35,11 @@ func (p *parser) fabricEnd(i int) int {
 	return 0
 }
 
-// ribNamed is the index after a rib at token i, which is told by its stitches alone only after "in" and "of".
+// ribNamed is the index after "plain knitting" or a rib at token i, which is told by its stitches alone only after "in" and "of".
 func (p *parser) ribNamed(i int) int {
+	if p.tokens[i].is("knitting") && i > 0 && p.tokens[i-1].is("plain") {
+		return i + 1
+	}
 	if end := p.ribEnd(i); end != 0 || i == 0 || !p.tokens[i-1].is("in", "of") || p.onlyRows {
 		return end
 	}

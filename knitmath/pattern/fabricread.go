@@ -1,5 +1,7 @@
 package pattern
 
+import "example.com/knitmath/knitmath/draft"
+
 // patternOnce reads "work Leaf lace twice": all its rows, so many times.
 func (p *parser) patternOnce(info *lineInfo, from span) bool {
 	info.kind, info.afresh = lineRepeat, true
@@ -88,8 +90,8 @@ func (p *parser) fabricBracket() {
 		case t.is(")"):
 			p.next += n + 1
 			return
-		case t.kind == tokenWord && (ribWord(t.text) || t.is("tbl", "knit", "purl", "k", "p", "every", "row", "rnd", "rnds", "rows", "all", "and",
-			"rs", "ws", "on")),
+		case t.kind == tokenWord && (ribWord(t.text) || t.is("tbl", "knit", "purl", "k", "p", "every", "all", "and", "rs", "ws", "on") ||
+			t.row() || draft.Fabric(t.text) || t.is("st", "stitch")),
 			t.kind == tokenNumber, t.is(",", ";"):
 		default:
 			return

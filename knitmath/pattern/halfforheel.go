@@ -32,7 +32,7 @@ func (p *parser) halfOnNeedle(i int) (end, numberAt int, heel bool) {
 		return 0, 0, false
 	}
 	i++
-	bracket := bit(p.tokens[i].is("("))
+	bracket := bit(p.tokens[i].is("(", ","))
 	if end, _ = p.sizedEnd(i + bracket); end == 0 {
 		end = i
 	} else {

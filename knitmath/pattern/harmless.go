@@ -89,5 +89,13 @@ func phrasesHarmless(p *parser, i int) bool {
 		}
 		return false
 	}
-	return p.phraseEnd(i, harmlessPhrases) != 0
+	return p.phraseEnd(i, harmlessPhrases) != 0 || p.rowsForm(i)
+}
+
+// rowsForm reports whether "Row 1 forms rib", "Rows 1-4 form the pattern" stands at token i.
+func (p *parser) rowsForm(i int) bool {
+	if !p.tokens[i].row() || p.tokens[i+1].kind != tokenNumber {
+		return false
+	}
+	return p.tokens[p.rowNumbersEnd(i+1)].is("form", "forms", "set", "sets", "establish", "establishes", "make", "makes")
 }

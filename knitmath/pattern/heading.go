@@ -198,6 +198,9 @@ func (p *parser) colonInside(i, end int) bool {
 // lead is the index after the colon of a heading in whose line something follows,
 // "Heel:" or "Left front (neck edge):"; 0 if there is none.
 func (p *parser) lead(i, end int) int {
+	if to := p.leadOfRow(i); to != 0 {
+		return to
+	}
 	if i < end && !p.inLead(i, i) {
 		return 0
 	}
@@ -217,6 +220,36 @@ func (p *parser) lead(i, end int) int {
 		}
 	}
 	return 0
+}
+
+// leadOfRow is the index after words at token i, and a colon or a dash, with which a first row or a cast-on is led in: "Then work
+// the straight section: Row 1", "Cowl - cast on 140 sts"; 0 if that is not what stands there.
+func (p *parser) leadOfRow(i int) int {
+	if p.labelEnd(i) != 0 {
+		return 0
+	}
+	for n := i; n < i+12; n++ {
+		t := &p.tokens[n]
+		switch {
+		case n > i && (t.is(":") || t.is("-") && t.start > p.tokens[n-1].end):
+			if p.firstRowAt(n+1) || !p.began && p.castAt(n+1) != 0 {
+				return n + 1
+			}
+			return 0
+		case t.is("(") && p.remarkEnd(n) != 0:
+			n = p.remarkEnd(n) - 1
+		case t.kind != tokenWord, counting[t.text], n > i && p.leadWorks(n):
+			return 0
+		}
+	}
+	return 0
+}
+
+// leadWorks reports whether the word at token n, in what may lead in a row, may change a count, but for the last one,
+// "Then decrease: Row 1".
+func (p *parser) leadWorks(n int) bool {
+	t := &p.tokens[n]
+	return alarming(t.text) && !p.tokens[n+1].is(":") || t.stitches() || p.alarmingStitch(n, n, true)
 }
 
 // firstRowAt reports whether the label of the first row stands at token i.

@@ -160,7 +160,7 @@ func (p *parser) turnsOnSome() bool {
 func (p *parser) tellsNext() bool {
 	return (p.peek().is("these", "those", "this", "work") || p.lastRowsAt(p.next)) && p.startSaid(p.next) == 0 &&
 		phrasesHarmless(p, p.next) ||
-		p.markersToldEnd(p.next) != 0 || p.setUpTold()
+		p.markersToldEnd(p.next) != 0 || p.setUpTold() || p.rowsForm(p.next)
 }
 
 // joinsSteps reports whether a word comes next that only joins steps.

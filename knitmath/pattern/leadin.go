@@ -57,7 +57,27 @@ func (p *parser) leadWords() int {
 	if p.changesLed() {
 		return 0
 	}
-	return p.leadEnd(p.next)
+	return max(p.leadEnd(p.next), p.castLed(p.next))
+}
+
+// castLed is the index of the first cast-on of a text in the clause at token i, behind words about yarn and needles, "Take No. 14
+// needles and cast on 80 stitches"; 0 if that is not what stands there.
+func (p *parser) castLed(i int) int {
+	if p.began || p.given || p.castAt(i) != 0 {
+		return 0
+	}
+	for n := i; n < i+24; n++ {
+		t := &p.tokens[n]
+		switch {
+		case n > i && p.castAt(n) != 0:
+			return n
+		case t.is(".") && p.tokens[max(n-1, 0)].is("no"):
+		case p.breaksLead(t), t.kind == tokenStar, t.row(), t.stitches(), t.kind == tokenNumber && !p.measured(n) && !p.tokens[n-1].is(".", "no"),
+			t.kind == tokenWord && (alarming(t.text) || p.alarmingStitch(n, n, true)):
+			return 0
+		}
+	}
+	return 0
 }
 
 // sideRemark passes over "(RS)" before what is worked, and notes the side.

@@ -40,10 +40,13 @@ func (p *parser) line() {
 
 // ledInLine passes over "Toe:" within a line, where the name of a part leads a row or a direction in.
 func (p *parser) ledInLine() bool {
-	if p.lineStart() || p.next < 2 || !p.tokens[p.next-1].is(".") || !draft.Part(p.peek().text) || p.labelEnd(p.next) != 0 {
+	if p.lineStart() || p.next < 2 || !p.tokens[p.next-1].is(".") || p.labelEnd(p.next) != 0 {
 		return false
 	}
-	stop := p.lead(p.next, p.lineEnd(p.next))
+	stop := p.leadOfRow(p.next)
+	if draft.Part(p.peek().text) {
+		stop = p.lead(p.next, p.lineEnd(p.next))
+	}
 	if stop == 0 {
 		return false
 	}

@@ -288,19 +288,36 @@ func (p *parser) fromTheChange(info *lineInfo) bool {
 	p.accept("the", "last", "first")
 	if p.accept("narrowing", "decrease", "dec", "increase", "inc", "decreasing", "increasing", "widening") {
 		p.acceptRow()
-		for i := n - 1; i >= 0 && p.piece.Lines[i].info.kind != lineCastOn; i-- {
+		rows := 0
+		for i := n - 1; i >= 0 && rows >= 0 && p.piece.Lines[i].info.kind != lineCastOn; i-- {
 			p.looked++
 			l := &p.piece.Lines[i]
-			if l.info.kind != linePassed {
-				info.lines = append([]int16{int16(i)}, info.lines...)
-			}
-			if l.info.kind == lineRow && changesCount(l.Steps) && !p.piece.Lines[max(i-1, 0)].info.defined {
+			rows += l.rowsOnce()
+			if l.info.kind == lineRow && changesCount(l.Steps) && !p.piece.Lines[max(i-1, 0)].info.defined && p.name(rows, p.last()) {
+				info.last = rows
 				return true
 			}
 		}
 	}
-	p.next, info.lines = save, nil
+	p.next = save
 	return false
+}
+
+// rowsOnce is how many rows a line is that is worked once: far below 0 where that is left open or differs among the sizes.
+func (l *Line) rowsOnce() int {
+	switch l.info.kind {
+	case linePassed:
+		return 0
+	case lineRow:
+		if l.info.forRows == nil && l.info.every == everyNone {
+			return max(1, len(numbersOf(l.info.ranges)))
+		}
+	case linePlain, lineEven:
+		if len(l.info.counts) == 1 {
+			return l.info.counts[0]
+		}
+	}
+	return -MaxRows
 }
 
 // changesCount reports whether a step takes more or fewer stitches than it leaves.

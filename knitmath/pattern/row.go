@@ -8,6 +8,8 @@ func (p *parser) row(line *Line) bool {
 	p.rest, p.tidies, p.fastens, p.cable, p.asGiven, p.startMoves, p.otherSide = unworkedRest{}, false, false, nil, false, false, false
 	p.reachesBack, p.toRoundEnd, p.beyond = false, false, nil
 	steps, ok := p.items("")
+	steps = p.wholeRepeated(steps)
+	line.Steps = steps
 	ok = ok && p.cableEmpty() && p.rowsOfSteps(line)
 	steps = p.roundMoved(steps)
 	line.Steps = steps

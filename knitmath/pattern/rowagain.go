@@ -35,3 +35,8 @@ func (s *scanner) afterRowNumber() bool {
 	n := len(s.tokens) - 1
 	return n >= 2 && s.tokens[n].is("-", "~", "to", "through", "thru", ",", "and", "&", "+") && s.tokens[n-1].kind == tokenNumber
 }
+
+// rowsNamedNext reports whether the token before the n-th is a word after which rows are named: "rep R1-R4", "same as R3".
+func (s *scanner) rowsNamedNext(n int) bool {
+	return n > 0 && s.tokens[n-1].is("rep", "repeat", "as", "work", "of", "from", "after", "with", "then", "like")
+}

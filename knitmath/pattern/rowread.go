@@ -54,6 +54,12 @@ func (p *parser) countTo(i int) bool {
 	return p.tokens[i].is("to") && end != 0 && p.tokens[end].stitches()
 }
 
+// countDashed reports whether "- 34" comes next, a count after a row that another is written as: no such row stands above.
+func (p *parser) countDashed() bool {
+	t, n := p.peek(), p.ahead(1)
+	return p.inRow && t.is("-") && n.start > t.end && t.start > p.last().end && p.clauseStopsAt(p.next+2) && p.written(int(n.number)) == nil
+}
+
 // rowRange reads "1" or "1-8", with the numbers of the other sizes.
 func (p *parser) rowRange(info *lineInfo) (rowRange, bool) {
 	t := p.peek()
@@ -64,7 +70,7 @@ func (p *parser) rowRange(info *lineInfo) (rowRange, bool) {
 		return r, false
 	}
 	lasts := firsts
-	if p.peek().is("-", "~", "to", "through", "thru") && p.ahead(1).kind == tokenNumber && !p.countTo(p.next) {
+	if p.peek().is("-", "~", "to", "through", "thru") && p.ahead(1).kind == tokenNumber && !p.countTo(p.next) && !p.countDashed() {
 		r.last = p.ahead(1).number
 		p.next += 2
 		if lasts, ok = p.otherRows(int(r.last)); !ok {

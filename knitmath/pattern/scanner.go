@@ -89,7 +89,7 @@ func (s *scanner) spelled(from span) {
 	if last := &s.tokens[len(s.tokens)-1]; last.text == "c/o" || last.text == "b/o" {
 		last.text = last.text[:1] + "o"
 	}
-	if last := &s.tokens[len(s.tokens)-1]; last.text == "r" && s.lineStartBefore() && s.at < len(s.source) && isDigit(rune(s.source[s.at])) {
+	if last := &s.tokens[len(s.tokens)-1]; last.text == "r" && (s.lineStartBefore() || s.rowsNamedNext(len(s.tokens)-1)) && s.at < len(s.source) && isDigit(rune(s.source[s.at])) {
 		last.text = "row" // "R1"
 	}
 }
@@ -212,7 +212,7 @@ func (s *scanner) rowNumber(from span) {
 	for _, head := range [...]string{"rows", "row", "rnds", "rnd", "round", "r"} {
 		rest, ok := strings.CutPrefix(word, head)
 		if !ok || rest == "" || rest[0] < '0' || rest[0] > '9' || len(word) != s.at-int(from.start) ||
-			head == "r" && !s.lineStart() && !s.afterRowNumber() {
+			head == "r" && !s.lineStart() && !s.afterRowNumber() && !s.rowsNamedNext(len(s.tokens)) {
 			continue
 		}
 		s.column -= int32(len(rest))

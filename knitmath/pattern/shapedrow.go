@@ -52,7 +52,8 @@ func (p *parser) shapedRow() bool {
 // changeSign reads the verb: 1 for an increase, -1 for a decrease, 0 for neither.
 func (p *parser) changeSign() int {
 	switch {
-	case p.accept("dec", "decrease", "decreasing"):
+	case p.accept("dec", "decrease", "decreasing"), p.narrowed():
+		p.byTogether()
 		return -1
 	case p.accept("inc", "increase", "increasing"):
 		return 1
@@ -60,6 +61,23 @@ func (p *parser) changeSign() int {
 		return -1
 	}
 	return 0
+}
+
+// narrowed passes over "narrow" and "take in" of old booklets before words of where or how: a stitch is taken off there.
+func (p *parser) narrowed() bool {
+	n := 1 + bit(p.peek().is("take"))
+	if p.onlyRows || !p.peek().is("narrow") && !(p.peek().is("take") && p.ahead(1).is("in")) || !p.ahead(n).is("by", "at", "each", "both") {
+		return false
+	}
+	p.next += n
+	return true
+}
+
+// byTogether passes over "by knitting 2 together" after "decrease".
+func (p *parser) byTogether() {
+	if end := p.togetherEnd(p.next + 1); p.peek().is("by", "working") && end != 0 && p.placeAt(end) {
+		p.next = end
+	}
 }
 
 // twoTogether passes over "k2tog" and "work 2 tog" where a place follows, "at each end of
@@ -91,12 +109,17 @@ func (p *parser) togetherEnd(i int) int {
 	switch {
 	case p.tokens[i].is("k2tog", "p2tog", "ssk", "skp", "skpo"):
 		return i + 1
-	case p.tokens[i].is("k", "p", "work", "knit", "purl") && p.tokens[i+1].kind == tokenNumber && p.tokens[i+1].number == 2 &&
+	case p.tokens[i].is("working", "knitting", "purling") && p.togetherEnd(i+1) != 0:
+		return p.togetherEnd(i + 1)
+	case p.tokens[i].is("k", "p", "work", "knit", "purl", "knitting", "working", "purling") && p.tokens[i+1].is2() &&
 		p.tokens[i+2].is("tog", "together"):
 		return i + 3
 	}
 	return 0
 }
+
+// is2 reports whether a token is the number 2, in digits or written out.
+func (t *token) is2() bool { return t.kind == tokenNumber && t.number == 2 || t.is("two") }
 
 // ledTogether reports whether nothing, or only on which rows, is said at token i after a decrease at
 // the place before its verb.

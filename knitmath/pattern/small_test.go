@@ -14,10 +14,10 @@ var smallSets = []struct {
 	file                 string
 	right, alarms, first int
 }{
-	{"first.json", 33, 1, 19},
+	{"first.json", 34, 1, 19},
 	{"second.json", 29, 3, 21},
 	{"third.json", 26, 1, 19},
-	{"fourth.json", 25, 3, 24},
+	{"fourth.json", 38, 1, 24},
 }
 
 // TestSmallThings asks each set and prints how many were and are read right.

@@ -105,11 +105,14 @@ func TestSentencesOfSmallThings(t *testing.T) {
 		name  string
 		write func(*rand.Rand) smallCase
 		floor int // of a hundred
-	}{{"crowns", crownCase, 98}, {"untils", untilCase, 98}, {"rows", rowsCase, 98}} {
+	}{{"crowns", crownCase, 98}, {"untils", untilCase, 98}, {"rows", rowsCase, 98}, {"extents", extentCase, 98}, {"begins", beginCase, 98}} {
 		n, right := knittest.Sweep(400, 80), 0
 		for range n {
 			c := kind.write(r)
-			in := CheckInstructionsInput{Text: c.text, StartStitches: []int{c.start}}
+			in := CheckInstructionsInput{Text: c.text}
+			if c.start > 0 {
+				in.StartStitches = []int{c.start}
+			}
 			if c.round {
 				in.Construction = stitch.InTheRound
 			}

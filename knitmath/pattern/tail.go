@@ -166,10 +166,19 @@ func (p *parser) tailTold(line *Line) {
 	case info.kind == lineEven && p.evenInTail(info):
 	case p.peek().is("until", "till") && info.kind != linePassed && p.measureAhead(p.next+1):
 		p.openLength() // "work 20 rows, or until it fits"
-	case info.kind == linePassed && p.acceptEnd(p.fabricEnd(p.next)), p.toldBeside(), p.harmlessWord(info.kind), p.afterWith():
+	case info.kind == linePassed && p.changedTo(), p.toldBeside(), p.harmlessWord(info.kind), p.afterWith():
 	default:
 		p.asked(info)
 	}
+}
+
+// changedTo passes over the "St st (every rnd k)" of "change to St st".
+func (p *parser) changedTo() bool {
+	if !p.acceptEnd(p.fabricEnd(p.next)) {
+		return false
+	}
+	p.fabricBracket()
+	return true
 }
 
 // whichInTail passes over what is told of stitches after words that work none: which they are, or that

@@ -61,11 +61,31 @@ func (p *parser) allAlong() bool {
 	case t.is("back", "plain") && (p.endsAt(p.next+1) || then.is(",", ";", "-", "(")):
 		p.next++
 		return true
-	case t.is("all") && then.is("round", "around", "across", "along", "needles"):
+	case t.is("all") && then.is("needles"):
 		p.next += 2
 		return true
+	case t.is("all", "right", "the"):
+		return p.acceptEnd(p.wayEnd(p.next))
 	}
 	return p.inEveryStitch()
+}
+
+// wayEnd is the index after "all round", "all the way around", "right across the row", "the whole way round" at token i; 0 if that
+// is not what stands there.
+func (p *parser) wayEnd(i int) int {
+	from := i
+	for p.tokens[i].is("all", "right", "the", "whole", "way") {
+		i++
+	}
+	if i == from || !p.tokens[i].is("round", "around", "across", "along") || p.tokens[i-1].is("the") {
+		return 0
+	}
+	for i++; p.tokens[i].is("the", "whole", "row", "rnd", "round"); i++ {
+	}
+	if !p.clauseStopsAt(i) && !p.tokens[i].is(")", "]", "*") {
+		return 0
+	}
+	return i
 }
 
 // acrossRow reads "across row", "around all sts", "across to last 2 sts".
