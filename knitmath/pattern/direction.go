@@ -9,7 +9,8 @@ import (
 // It takes nothing if there is none.
 func (p *parser) direction(line *Line) bool {
 	t := p.peek()
-	if t.kind != tokenWord && p.ribEnd(p.next) == 0 && p.ribSpeltEnd(p.next) == 0 || p.phraseEnd(p.next, seeElsewhere) != 0 {
+	if t.kind != tokenWord && p.ribEnd(p.next) == 0 && p.ribSpeltEnd(p.next) == 0 ||
+		p.phraseEnd(p.next, seeElsewhere) != 0 {
 		return false
 	}
 	save, found, before := p.next, p.found.mark(), line.info

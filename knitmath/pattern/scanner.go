@@ -89,7 +89,8 @@ func (s *scanner) spelled(from span) {
 	if last := &s.tokens[len(s.tokens)-1]; last.text == "c/o" || last.text == "b/o" {
 		last.text = last.text[:1] + "o"
 	}
-	if last := &s.tokens[len(s.tokens)-1]; last.text == "r" && (s.lineStartBefore() || s.rowsNamedNext(len(s.tokens)-1)) && s.at < len(s.source) && isDigit(rune(s.source[s.at])) {
+	if last := &s.tokens[len(s.tokens)-1]; last.text == "r" && (s.lineStartBefore() || s.rowsNamedNext(len(s.tokens)-1)) &&
+		s.at < len(s.source) && isDigit(rune(s.source[s.at])) {
 		last.text = "row" // "R1"
 	}
 }
