@@ -10,7 +10,7 @@ import (
 const (
 	// BabyCare: the mitten is for a baby or a small child: loops and ends inside, cords.
 	// Field is that of the size.
-	BabyCare report.Reason = "BABY_CARE"
+	BabyCare = solid.BabyCare
 	// NeedsEase: a thumb without a gusset pulls at the palm unless the mitten is wider than the
 	// hand. Field is gusset.
 	NeedsEase report.Reason = "NEEDS_EASE"

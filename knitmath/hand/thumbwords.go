@@ -82,4 +82,6 @@ func appendEven(d []string, part string, first, last int) []string {
 }
 
 // Sources says where the figures come from.
-func (o Thumb) Sources() []report.Source { return append([]report.Source{heldCited}, o.sources...) }
+func (o Thumb) Sources() []report.Source {
+	return solid.CitedCare(append([]report.Source{heldCited}, o.sources...), o.Notices)
+}

@@ -51,5 +51,5 @@ func (o MittenTop) Sources() []report.Source {
 	case TopKindShort:
 		how = shortTopCited
 	}
-	return append([]report.Source{how}, o.sources...)
+	return solid.CitedCare(append([]report.Source{how}, o.sources...), o.Notices)
 }

@@ -75,7 +75,20 @@ var (
 )
 
 // Sources says where the figures come from.
-func (o Crown) Sources() []report.Source { return append([]report.Source{wedgesCited}, o.sources...) }
+func (o Crown) Sources() []report.Source {
+	return CitedCare(append([]report.Source{wedgesCited}, o.sources...), o.Notices)
+}
+
+// CitedCare adds the standards behind what is said of babies, where it is said.
+func CitedCare(list []report.Source, notices []report.Notice) []report.Source {
+	for _, n := range notices {
+		if n.Reason == BabyCare {
+			return append(list, report.Source{Figure: "no cords on what small children wear", Status: report.SourceStatusPublished,
+				Citation: "EN 14682, ASTM F1816 and 16 CFR 1120, of clothes; local rules govern"})
+		}
+	}
+	return list
+}
 
 func (h *hat) sources(in CrownInput) []report.Source {
 	var list []report.Source
