@@ -23,6 +23,8 @@ type curvedEdge struct {
 	plans    []Plan // of each course
 	settings Settings
 	unit     measure.DisplayUnit
+	asked    bool // by a caller, who is told what would do
+	sought   int  // the price of what was asked in search of it
 }
 
 // vetCurvedEdge checks each field for itself, then what the points are together.
@@ -200,7 +202,11 @@ func (e *curvedEdge) noArc(path Path, p CurvePoint, to Point) string {
 		return "no arc joins points of one height; a line does"
 	}
 	// The steepest arc is upright at one of its ends: chord^2 = 2 * height * radius.
-	least := float64(measure.CeilQuotient((dx*dx+dy*dy)/(2*dy), 0.1)) / 10
+	part := 0.1
+	if e.unit == measure.DisplayUnitIn {
+		part = measure.CmPerInch / 100
+	}
+	least := float64(measure.CeilQuotient((dx*dx+dy*dy)/(2*dy), part)) * part
 	s := "no arc of this radius rises from the point before to this one"
 	if _, ok := path.Arc(to, least, p.Leaving); ok && least <= MaxRadiusCm {
 		s += "; the least that does is " + e.unit.Size(least)

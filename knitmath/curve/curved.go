@@ -1,6 +1,8 @@
 package curve
 
 import (
+	"errors"
+
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
@@ -111,14 +113,24 @@ type CurvedEdge struct {
 //
 // Source: own derivation.
 func PlanCurvedEdge(in CurvedEdgeInput) (CurvedEdge, error) {
-	var c fault.Checks
-	e := vetCurvedEdge(&c, in)
-	if err := c.Err(); err != nil {
-		return CurvedEdge{}, err
-	}
-	plan, rows := e.work(&c)
-	if err := c.Err(); err != nil {
+	e, plan, rows, err := planned(in, true)
+	if err != nil {
 		return CurvedEdge{}, err
 	}
 	return e.answer(in, plan, rows), nil
+}
+
+// planned is the plan of a question; asked is whether a caller asks, and not a search for what would do.
+func planned(in CurvedEdgeInput, asked bool) (e curvedEdge, plan Plan, rows []Row, err error) {
+	var c fault.Checks
+	if e = vetCurvedEdge(&c, in); c.Err() != nil {
+		return e, plan, nil, c.Err()
+	}
+	e.asked = asked
+	plan, rows = e.work(&c)
+	err = c.Err()
+	if refused := (*fault.InputError)(nil); errors.As(err, &refused) {
+		refused.Sought = e.sought
+	}
+	return e, plan, rows, err
 }

@@ -56,6 +56,7 @@ func (e *curvedEdge) mostTaken() int {
 type remedy struct {
 	words    string
 	settings Settings
+	ask      func(in *CurvedEdgeInput)
 }
 
 // remedies are what could be let be done beyond what the question lets.
@@ -63,15 +64,17 @@ func (e *curvedEdge) remedies() []remedy {
 	var all []remedy
 	if s := e.settings; !s.AnyRow && s.LargestChange > 0 {
 		s.AnyRow = true
-		all = append(all, remedy{"shaping on any row", s})
+		all = append(all, remedy{"shaping on any row", s, func(in *CurvedEdgeInput) { in.RowChoice = RowChoiceAny }})
 	}
 	if s := e.settings; s.LargestChange < MaxChange {
 		s.LargestChange = MaxChange
-		all = append(all, remedy{"2 stitches at an edge in one row", s})
+		all = append(all, remedy{"2 stitches at an edge in one row", s,
+			func(in *CurvedEdgeInput) { in.LargestChangeStitches = &s.LargestChange }})
 	}
 	if s := e.settings; s.LargestGroup != 0 {
 		s.LargestGroup = 0
-		all = append(all, remedy{"more stitches bound off or cast on at once", s})
+		all = append(all, remedy{"more stitches bound off or cast on at once", s,
+			func(in *CurvedEdgeInput) { in.LargestGroupStitches = nil }})
 	}
 	return all
 }
@@ -99,29 +102,42 @@ func (e *curvedEdge) tooSteep(i int) string {
 		s += " in rows " + strconv.Itoa(course.RowsBefore+1) + " to " + strconv.Itoa(course.RowsBefore+course.Rows)
 	}
 	s += ", and no plan comes within " + strconv.Itoa(MaxDeparture) + " stitches of the curve"
-	ways := e.waysOut()
-	if ways == "" {
+	if !e.asked {
 		return s
 	}
-	s += "; this would do"
-	if enough := e.enough(); e.start < enough {
-		s += ", with a start of " + countWords(enough)
+	if ways := e.waysOut(e.start); ways != "" {
+		return s + "; this would do: " + ways
 	}
-	return s + ": " + ways
+	if enough := e.enough(); e.start < enough {
+		if ways := e.waysOut(enough); ways != "" {
+			return s + "; this would do, with a start of " + countWords(enough) + ": " + ways
+		}
+	}
+	return s
 }
 
-// waysOut are the remedies with which the planner keeps to the whole curve.
-func (e *curvedEdge) waysOut() string {
+// waysOut are the remedies with which the planner plans the whole edge of so many stitches.
+func (e *curvedEdge) waysOut(start int) string {
 	var words []string
 	for _, r := range e.remedies() {
 		if !slices.ContainsFunc(e.courses, func(c Course) bool {
 			_, ok := nearest(c, r.settings)
 			return !ok && c.Stitches > 0
-		}) {
+		}) && e.does(r, start) {
 			words = append(words, r.words)
 		}
 	}
 	return strings.Join(words, ", or ")
+}
+
+// does reports whether a remedy is planned as somebody asks it who reads of it.
+func (e *curvedEdge) does(r remedy, start int) bool {
+	in := e.in
+	r.ask(&in)
+	in.StartStitches = start
+	e.sought += in.Cost()
+	_, _, _, err := planned(in, false)
+	return err == nil
 }
 
 // enough is a start of which every plan leaves as many stitches as a step takes at either

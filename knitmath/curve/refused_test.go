@@ -9,6 +9,7 @@ import (
 
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/measure"
 )
 
 // An ordinary line is planned however high it is and however far it goes in.
@@ -51,12 +52,31 @@ func farOff(seed uint64) CurvedEdgeInput {
 	if r.IntN(3) == 0 && (in.LargestGroupStitches == nil || *in.LargestGroupStitches > 0) {
 		in.LargestChangeStitches = new(r.IntN(2))
 	}
+	if seed%2 == 0 {
+		return in
+	}
+	// The same in lengths, at other gauges.
+	in.Gauge.Stitches, in.Gauge.Rows = knittest.FarGauge(r)
+	in.DisplayUnit = measure.DisplayUnit(r.IntN(3))
+	for i, p := range in.Points {
+		cm := func(n int, per float64) *float64 {
+			return new(max(float64(measure.RoundHalfUp(float64(n)*100/per)), -9_000) / 10)
+		}
+		in.Points[i].HeightRows, in.Points[i].HeightCm = nil, cm(*p.HeightRows, in.Gauge.Rows)
+		in.Points[i].InwardStitches, in.Points[i].InwardCm = nil, cm(*p.InwardStitches, in.Gauge.Stitches)
+	}
+	if r.IntN(4) == 0 {
+		in.ToleranceStitches = new(float64(r.IntN(5)) / 2)
+	}
+	if r.IntN(4) == 0 {
+		in.EndRule = &gauge.CountRule{Multiple: new(1 + r.IntN(6)), Remainder: new(r.IntN(4))}
+	}
 	return in
 }
 
 var (
 	startAdvised  = regexp.MustCompile(`a start of (\d+) stitches would do`)
-	radiusAdvised = regexp.MustCompile(`points\[(\d)\].radius_cm: no arc [a-z ]*; the least that does is ([0-9.]+) cm`)
+	radiusAdvised = regexp.MustCompile(`points\[(\d)\].radius_cm: no arc [a-z ]*; the least that does is ([0-9.]+) (cm|in)`)
 	withStart     = regexp.MustCompile(`with a start of (\d+) stitches`)
 	lets          = map[string]func(in *CurvedEdgeInput){
 		"shaping on any row":                         func(in *CurvedEdgeInput) { in.RowChoice = RowChoiceAny },
@@ -96,6 +116,9 @@ func withArcs(in CurvedEdgeInput, refusal string) *CurvedEdgeInput {
 	for _, m := range found {
 		i, _ := strconv.Atoi(m[1])
 		radius, _ := strconv.ParseFloat(m[2], 64)
+		if m[3] == "in" {
+			radius *= measure.CmPerInch
+		}
 		in.Points[i].RadiusCm = &radius
 	}
 	if len(found) == 0 {
@@ -104,7 +127,8 @@ func withArcs(in CurvedEdgeInput, refusal string) *CurvedEdgeInput {
 	return &in
 }
 
-// What a refusal says would do is planned, and an arc of the least radius that it names rises;
+// What a refusal says would do is planned as it is printed, in cm or inches and with the caller's rule,
+// and an arc of the least radius that it names rises;
 // more than half of what is far off is told what would do.
 func TestAdviceOfRefusalsIsTaken(t *testing.T) {
 	refused, told, taken := 0, 0, 0
@@ -121,8 +145,11 @@ func TestAdviceOfRefusalsIsTaken(t *testing.T) {
 			told++
 		}
 		if arcs != nil {
-			if _, other := PlanCurvedEdge(*arcs); other != nil && strings.Contains(other.Error(), "radius_cm") {
-				t.Errorf("question %d: %v\nasked again: %v", seed, err, other)
+			_, other := PlanCurvedEdge(*arcs)
+			for _, m := range radiusAdvised.FindAllStringSubmatch(err.Error(), -1) {
+				if other != nil && strings.Contains(other.Error(), "points["+m[1]+"].radius_cm") {
+					t.Errorf("question %d: %v\nasked again: %v", seed, err, other)
+				}
 			}
 		}
 		for _, again := range list {
