@@ -17,7 +17,7 @@ func (p *parser) direction(line *Line) bool {
 	for _, read := range [...]reader{(*parser).orderSaid, (*parser).halfForHeel, (*parser).fabricOfLabel, (*parser).ribSpelt,
 		(*parser).rowsInTurn,
 		(*parser).threeNeedle, (*parser).ontoNeedle, (*parser).fabricRows, (*parser).bareRepeat,
-		(*parser).charted, (*parser).contInThisWay, (*parser).changesLead, (*parser).colourAtCountTold,
+		(*parser).charted, (*parser).contInThisWay, (*parser).thenEveryRow, (*parser).changesLead, (*parser).colourAtCountTold,
 		(*parser).patternReps, (*parser).changeThisWay, (*parser).onTheseAlone, (*parser).heldTold} {
 		if read(p, line) {
 			return true

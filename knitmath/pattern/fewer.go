@@ -67,28 +67,70 @@ func (r *runner) compareFewer(l *Line, lines []int16) {
 // fewerInTail reads "working 1 st fewer before each dec" after rows that are worked again: their plain stitches are other ones
 // each time, and their changes the same.
 func (p *parser) fewerInTail(info *lineInfo) bool {
-	if info.kind != lineRepeat || info.counts == nil || !p.peek().is("working", "having", "with", "knitting", "work") {
+	if info.kind != lineRepeat || info.counts == nil && info.until == nil {
 		return false
 	}
-	i := p.next + 1
-	end, n := p.sizedEnd(i)
-	if end == 0 || n != 1 || !p.tokens[end].stitches() || !p.tokens[end+1].is("fewer", "less", "more") ||
-		!p.tokens[end+2].is("before", "between", "after") {
+	end := p.fewerEnd(p.next)
+	if end == 0 {
 		return false
 	}
-	i = end + 3
-	for p.tokens[i].is("each", "every", "the", "all") {
-		i++
+	p.next, info.adapting = end, true
+	return true
+}
+
+// fewerLed reads the same before it is said how often, ", working 1 st less between decreases, until 40 sts rem".
+func (p *parser) fewerLed(info *lineInfo) {
+	aside := bit(p.peek().is(",", "("))
+	end := p.fewerEnd(p.next + aside)
+	if end == 0 || info.lines != nil || aside == 1 && !p.tokens[end].is(",", ")") {
+		return
 	}
-	if !p.tokens[i].is("dec", "decs", "decrease", "decreases", "inc", "incs", "increase", "increases", "k2tog", "ssk", "p2tog", "m1", "kfb") {
-		return false
+	p.next, info.adapting = end+aside, true
+}
+
+// fewerEnd is the index after "working 1 st fewer before each dec", "with 1 less st on each side of the centre each time" at
+// token i; 0 if that is not what stands there.
+func (p *parser) fewerEnd(i int) int {
+	if !p.acceptedAt(&i, "working", "having", "with", "knitting", "work", "but") {
+		return 0
 	}
-	if i++; p.tokens[i].is("each") && p.tokens[i+1].is("time") {
+	p.acceptedAt(&i, "working")
+	if i = p.fewerStitches(i); i == 0 {
+		return 0
+	}
+	for p.acceptedAt(&i, "on", "at", "each", "either", "side", "of") {
+	}
+	if !p.acceptedAt(&i, "before", "between", "after") && !p.tokens[i-1].is("of") {
+		return 0
+	}
+	for p.acceptedAt(&i, "each", "every", "the", "all") {
+	}
+	if !p.acceptedAt(&i, "dec", "decs", "decrease", "decreases", "inc", "incs", "increase", "increases", "k2tog", "ssk", "p2tog", "m1", "kfb",
+		"centre", "center", "central", "middle") {
+		return 0
+	}
+	p.acceptedAt(&i, "st", "dec", "decrease", "stitch")
+	if p.tokens[i].is("each", "every") && p.tokens[i+1].is("time") {
 		i += 2
 	}
-	if !p.clauseStopsAt(i) {
-		return false
+	if !p.clauseStopsAt(i) && !p.tokens[i].is(")", "until", "till") {
+		return 0
 	}
-	p.next, info.adapting = i, true
-	return true
+	return i
+}
+
+// fewerStitches is the index after "1 st fewer", "one less st" at token i; 0 if that is not what stands there.
+func (p *parser) fewerStitches(i int) int {
+	i, n := p.sizedEnd(i)
+	if i == 0 || n != 1 {
+		return 0
+	}
+	fewer := p.acceptedAt(&i, "fewer", "less", "more")
+	if !p.tokens[i].stitches() {
+		return 0
+	}
+	if i++; !fewer && !p.acceptedAt(&i, "fewer", "less", "more") {
+		return 0
+	}
+	return i
 }

@@ -113,6 +113,9 @@ func (p *parser) wayNamed(i, end int) int {
 		for n := i; n < end && way == 0; n++ {
 			way = p.phraseEnd(n, theseWays)
 		}
+		if verb := i + bit(p.tokens[i].is("to")); way == 0 && p.tokens[verb+1].is("every", "each", "on") {
+			way = verb + 1 // "continue decreasing every other rnd until"
+		}
 	}
 	return way
 }

@@ -47,7 +47,7 @@ func (p *parser) voteNumber(v *sizeVotes, i int) int {
 	case n > 1 && p.tokens[i-1].is("(") && p.tokens[i+1].is("-"):
 		v.weak[min(n, MaxSizes)] += 2
 	case n <= 1:
-		v.single = v.single || end != 0 && p.tokens[end].stitches()
+		v.single = v.single || end != 0 && (p.tokens[end].stitches() || p.castOnBefore(i))
 		return i
 	case p.tokens[i+1].is("-") && p.tokens[end].is("on", "onto"):
 		return end
@@ -55,6 +55,11 @@ func (p *parser) voteNumber(v *sizeVotes, i int) int {
 		v.give(n, 2)
 	}
 	return end - 1
+}
+
+// castOnBefore reports whether "CO" or "cast on" stands before token i.
+func (p *parser) castOnBefore(i int) bool {
+	return i > 0 && p.tokens[i-1].is("co") || i > 1 && p.tokens[i-1].is("on") && p.tokens[i-2].is("cast")
 }
 
 // voteList lets a list at token i vote that follows no number, "(88, 96)" or the rest of "k5 (6,

@@ -111,7 +111,7 @@ func (p *parser) tailJoined(info *lineInfo) tailKind {
 		return tailMore
 	}
 	p.acceptAny(shapingLeads)
-	if p.edgesKept(p.next) == 0 && p.nextClause() {
+	if p.edgesKept(p.next) == 0 && p.nextClause() || info.kind == lineRepeat && info.until != nil && p.everyRowEnd(p.next) != 0 {
 		return tailNext
 	}
 	return tailMore
