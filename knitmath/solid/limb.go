@@ -110,6 +110,7 @@ func (r ring) nearestPlace(others []ring) (float64, bool) {
 			limb := r.limb
 			limb.FromBaseCm = measure.Centimetres(measure.Micrometres(r.limb.FromBaseCm+off*float64(i)*all/places) / offered * offered)
 			try := r.b.ringOf(limb)
+			try.enough = math.MaxFloat64
 			if _, ok := try.limbOf(); ok && try.clears(others) {
 				return limb.FromBaseCm, true
 			}
@@ -124,7 +125,7 @@ func (r ring) narrower(others []ring) int {
 	does, too := MinLimbStitches-1, r.limb.Stitches
 	for too-does > 1 {
 		try := r
-		try.limb.Stitches = (does + too) / 2
+		try.limb.Stitches, try.enough = (does+too)/2, math.MaxFloat64
 		if _, ok := try.limbOf(); ok && try.clears(others) {
 			does = try.limb.Stitches
 		} else {

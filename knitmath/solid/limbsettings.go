@@ -70,9 +70,9 @@ func (r *ring) places() (best []RingPlace, made ringShape) {
 					best, made, least = places, shape, off
 				}
 			}
-			return least > wellMade && tries > 0
+			return least > r.enough && tries > 0
 		})
-		if least < unround {
+		if best == nil || least < max(unround, r.enough) {
 			break
 		}
 	}
@@ -86,5 +86,5 @@ const (
 	fewestTries = 4
 )
 
-// wellMade is what a ring may be off that is not looked for further. Own choice.
+// wellMade is what a ring may be off that is not looked for further, unless any does. Own choice.
 const wellMade = 0.16

@@ -18,11 +18,12 @@ type ring struct {
 	dr, dh float64 // the direction of the meridian there: of the radius and of the height
 
 	stepWeight float64 // see stepWeights
+	enough     float64 // what it may be off that is not looked for further
 }
 
 // ringOf is the ring of a limb, its radius still to be found.
 func (b *revolved) ringOf(limb LimbInput) ring {
-	r := ring{b: b, limb: limb, turn: radians(limb.TurnDegrees), mid: b.way.at(b.fromStart(limb.FromBaseCm))}
+	r := ring{b: b, limb: limb, enough: wellMade, turn: radians(limb.TurnDegrees), mid: b.way.at(b.fromStart(limb.FromBaseCm))}
 	r.dr, r.dh = b.way.direction(r.mid.along)
 	return r
 }
