@@ -21,7 +21,7 @@ func (p *parser) abbreviation() (meaning, []int, bool) {
 		m, ok := p.crossing()
 		return m, nil, ok
 	}
-	if t.is("over") && p.ahead(1).is(",", ";") { // "over, narrow" of old patterns
+	if t.is("over") && p.ahead(1).is(",", ";", "twice") { // "over, narrow" of old patterns
 		p.next++
 		return ofOp(stitch.YO), nil, true
 	}

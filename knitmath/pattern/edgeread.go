@@ -14,6 +14,8 @@ func (p *parser) castAt(i int) int {
 		i += 2
 	case p.tokens[i].is("cast", "cable-cast", "loop-cast") && p.tokens[i+1].is("on"):
 		i += 2
+	case !p.began && p.tokens[i].is("cast") && p.tokens[i+1].kind == tokenNumber && p.tokens[i+2].stitches() && p.tokens[i+3].is("on"):
+		i++ // "cast 120 stitches on four needles"
 	default:
 		return 0
 	}

@@ -2,7 +2,7 @@ package pattern
 
 // beforeRowCount are words before a number of rows.
 var beforeRowCount = []string{"for", "over", "another", "a", "all", "further", "the", "next", "foll", "following", "exactly", "total", "of",
-	"additional", "an", "only", "just"}
+	"additional", "an", "only", "just", "x"}
 
 // evenCount reads a number of rows, or rows by their numbers.
 func (p *parser) evenCount(w *evenWork, info *lineInfo) bool {

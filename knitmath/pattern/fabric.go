@@ -90,9 +90,19 @@ func (p *parser) ribOf(i int) int {
 	return 0
 }
 
+// ribApart parts "k2p2".
+func ribApart(word string) string {
+	for i := 1; i+1 < len(word); i++ {
+		if c := word[i-1]; (word[i] == 'k' || word[i] == 'p') && c >= '0' && c <= '9' {
+			return word[:i] + "/" + ribApart(word[i:])
+		}
+	}
+	return word
+}
+
 // ribWord is "k2", "p2tbl", "x1" or "k2/p2", "k1-p1".
 func ribWord(word string) bool {
-	for _, part := range strings.FieldsFunc(word, func(c rune) bool { return c == '/' || c == '-' }) {
+	for _, part := range strings.FieldsFunc(ribApart(word), func(c rune) bool { return c == '/' || c == '-' }) {
 		base, _, _, ok := split(part)
 		if (!ok || base != "k" && base != "p") && (part[0] != 'x' || len(part) < 2 || part[1] < '0' || part[1] > '9') {
 			return false

@@ -22,6 +22,9 @@ func (p *parser) headed() bool {
 	i := p.next
 	end := p.lineEnd(i)
 	stop := p.headingEnd(i, end)
+	if p.rowsHeading(i, end) {
+		stop = end
+	}
 	if stop == 0 {
 		return false
 	}
@@ -232,10 +235,7 @@ func (p *parser) leadOfRow(i int) int {
 		t := &p.tokens[n]
 		switch {
 		case n > i && (t.is(":") || t.is("-") && t.start > p.tokens[n-1].end):
-			if p.firstRowAt(n+1) || !p.began && p.castAt(n+1) != 0 {
-				return n + 1
-			}
-			return 0
+			return p.ledByColon(i, n)
 		case t.is("(") && p.remarkEnd(n) != 0:
 			n = p.remarkEnd(n) - 1
 		case t.kind != tokenWord, counting[t.text], n > i && p.leadWorks(n):
@@ -245,11 +245,26 @@ func (p *parser) leadOfRow(i int) int {
 	return 0
 }
 
+// ledByColon is the index after the colon n of words at token i where a first row, the cast-on or so many rows of a part follow;
+// else 0.
+func (p *parser) ledByColon(i, n int) int {
+	if p.firstRowAt(n+1) || !p.began && p.castAt(n+1) != 0 || n == i+2 && draft.Part(p.tokens[i+1].text) && p.rowsAfter(n+2) {
+		return n + 1
+	}
+	return 0
+}
+
 // leadWorks reports whether the word at token n, in what may lead in a row, may change a count, but for the last one,
 // "Then decrease: Row 1".
 func (p *parser) leadWorks(n int) bool {
 	t := &p.tokens[n]
 	return alarming(t.text) && !p.tokens[n+1].is(":") || t.stitches() || p.alarmingStitch(n, n, true)
+}
+
+// rowsHeading reports whether words fill the line of token i that end with "rows", and the first row stands below them.
+func (p *parser) rowsHeading(i, end int) bool {
+	return end > i+1 && end < i+5 && p.tokens[i].kind == tokenWord && p.tokens[end-1].is("rows", "rounds", "rnds") &&
+		!p.anyNumber(i, end) && p.firstRowAt(end+1)
 }
 
 // firstRowAt reports whether the label of the first row stands at token i.

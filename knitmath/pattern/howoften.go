@@ -59,6 +59,10 @@ func (p *parser) repeatTimes(info *lineInfo) bool {
 		p.askTimes(info, at)
 		return true
 	}
+	if info.afresh && info.last > 1 && !more && !total {
+		total = true
+		p.reading(at.to(p.last()), "a number of times is read as so many in all, the first with them")
+	}
 	info.counts, info.total = n, total
 	if !more && !total && !info.afresh {
 		p.reading(at.to(p.last()), "a number of times is read as so many more than they were worked already")

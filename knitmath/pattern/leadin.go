@@ -24,7 +24,7 @@ func (p *parser) leadIn(info *lineInfo) {
 		t := p.peek()
 		switch {
 		case t.is("now", "then", "and", "also", "again") && !p.claimAhead(),
-			t.is(",") && p.next > 0 && !p.lineStart():
+			t.is(",") && p.next > 0 && !p.lineStart(), p.narrowLed():
 			p.next++
 			continue
 		case p.sideRemark(info):
@@ -51,6 +51,9 @@ func (p *parser) leadIn(info *lineInfo) {
 		p.next = end
 	}
 }
+
+// narrowLed passes over the "narrow" of "narrow: knit 10, knit 2 together", up to its colon.
+func (p *parser) narrowLed() bool { return p.ahead(1).is(":") && p.accept("narrow", "widen") }
 
 // leadWords is the index after the next lead; 0 if there is none, or it is one that goes on with changes.
 func (p *parser) leadWords() int {

@@ -105,6 +105,9 @@ func (p *parser) markersToldEnd(i int) int {
 func (p *parser) countInRemark(i, n int) bool {
 	before := &p.tokens[i+n-1]
 	end, _ := p.sizedEnd(i + n)
+	if ordinal := p.ordinalEnd(i + n); ordinal != 0 && p.tokens[ordinal].row() { // "1st row is wrong side"
+		return false
+	}
 	return end != 0 && p.tokens[end].stitches() && !p.tokens[i+1].is("multiple", "mult", "a") ||
 		before.kind == tokenWord && p.notation(before.text)
 }

@@ -126,7 +126,7 @@ func (p *parser) workedAgainSaid(info *lineInfo) bool {
 	case info.last > 0 && p.peek().is("until", "till"):
 		return true
 	case info.last > 0 || info.ranges != nil:
-		return p.timesInAll() || p.untilCountNext() || p.scheduleAhead()
+		return info.last > 1 && p.timesAhead() || p.timesInAll() || p.untilCountNext() || p.scheduleAhead()
 	}
 	return false
 }

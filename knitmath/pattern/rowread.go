@@ -153,7 +153,7 @@ func (p *parser) copies(line *Line, from span) bool {
 	p.accept("for")
 	p.accept("the")
 	ok := p.rowCopied(&target)
-	if ok && (p.clauseEnds() || p.peek().is("(")) {
+	if ok && (p.clauseEnds() || p.peek().is("(") || p.timesOfLabel(line, &target)) {
 		if rows := p.copied(line, &target); rows != nil {
 			for i := range rows {
 				if i == len(rows)-1 && p.claimAhead() && !p.claim(&rows[i]) {
@@ -168,6 +168,12 @@ func (p *parser) copies(line *Line, from span) bool {
 	p.next = save
 	p.found.rewind(found)
 	return false
+}
+
+// timesOfLabel passes over "twice" of "Rows 5-8: Rep Rows 1-2 twice", where the rows of the label are so many.
+func (p *parser) timesOfLabel(line *Line, target *lineInfo) bool {
+	n, _, _ := p.manyTimes()
+	return len(n) == 1 && p.clauseEnds() && len(numbersOf(line.info.ranges)) == n[0]*len(numbersOf(target.ranges))
 }
 
 // rowCopied reads which row another is written as.

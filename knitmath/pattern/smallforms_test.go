@@ -30,7 +30,7 @@ func beginCase(r *rand.Rand) smallCase {
 	all := strconv.Itoa(n)
 	lead := pick(r, "", "Take No. 14 needles and ", "Using 4 mm needles, ", "With MC, ", "Scarf - ", "Cowl: ", "With No. 12 needles ",
 		"Hat (worked flat): ", "With two needles, ", "Using larger needles and yarn held double, ", "Begin at the cuff. ")
-	rib := pick(r, "k2, p2 rib", "2x2 rib", "k1, p1 ribbing", "moss stitch", "garter stitch", "single rib")
+	rib := pick(r, "k2, p2 rib", "2x2 rib", "k1, p1 ribbing", "moss stitch", "garter stitch", "single rib", "k2p2 rib")
 	body := pick(r, "Work "+rows+" rows in "+rib, "Work in "+rib+" for "+rows+" rows", "Knit 2, purl 2 for "+rows+" rows",
 		"Rib 2 and 2 for "+rows+" rows", "Knit 2 plain, 2 purl, for "+rows+" rows", "Change to "+rib+" and work "+rows+" rows",
 		"Knit 1 row, purl 1 row, alternately, for "+rows+" rows", "Work in rib of k2, p2 for "+rows+" rows", rib+" for "+rows+" rows",

@@ -144,6 +144,11 @@ func (p *parser) changesAfterWith(i int) bool {
 	return false
 }
 
+// edgeWorked reports whether "bind off", "cast on" comes next after a direction that is about no such edge: it may be an order.
+func (p *parser) edgeWorked(kind lineKind) bool {
+	return p.peek().is("bind", "cast") && p.ahead(1).is("off", "on") && kind != lineOff && kind != lineCastOn
+}
+
 // harmlessWord passes over a word of how, with what or where, and over a length. After
 // a direction that works no stitch any other word may follow, unless it is one that may
 // change a count; after one that works stitches nothing is passed over that is not known.
@@ -159,7 +164,7 @@ func (p *parser) harmlessWord(kind lineKind) bool {
 		return true
 	case t.is("(", "[", "\"", "/", "%", "'", "+"):
 		return t.is("\"", "/", "%", "'", "+") && p.pass1()
-	case t.kind != tokenWord:
+	case t.kind != tokenWord, p.edgeWorked(kind):
 		return false
 	case p.untold(p.next):
 		return false

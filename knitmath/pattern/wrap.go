@@ -66,7 +66,7 @@ func mayGoOn(source string, next, last *token) bool {
 	if next.kind == tokenWord && !unicode.IsLower(rune(source[next.start])) || next.kind != tokenWord && next.kind != tokenNumber {
 		return false
 	}
-	if _, _, _, counted := split(next.text); counted && last.row() { // "in round", and the stitches of one below
+	if _, _, _, counted := split(next.text); (counted || directing[next.text]) && last.row() { // "in round", and what is worked below
 		return false
 	}
 	return last.kind == tokenWord || last.kind == tokenNumber || last.is(",", ")", "]")
