@@ -68,7 +68,7 @@ const (
 // What limbs take, for one and for a stitch of each; and wedges of short rows, for a stitch from
 // end to end and for a row round the widest place.
 const (
-	stepsALimb       = 120
+	stepsALimb       = 250
 	stepsALimbStitch = 4
 	stepsAStitch     = 12
 	stepsAShortRow   = 12
@@ -76,7 +76,7 @@ const (
 
 // Cost is the price of a solid, 60 + 15 * rounds, or 70 where there are fewer wedges than a
 // round may gain: as many rounds as half its girth and its height, twice over, are long, at most.
-// A limb takes 120 + 4 * stitches more. Of wedges it is 12 * stitches from end to end, and as
+// A limb takes 250 + 4 * stitches more. Of wedges it is 12 * stitches from end to end, and as
 // much for a row of each of two wedges.
 func (in SolidInput) Cost() int {
 	long := 2*fault.Or(in.AcrossCm, 0) + 2*fault.Or(in.HeightCm, 0)
