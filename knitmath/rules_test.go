@@ -9,6 +9,7 @@ import (
 	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/sock"
 	"example.com/knitmath/knitmath/solid"
+	"example.com/knitmath/knitmath/stitch"
 )
 
 // bound are the counts that a repeat binds in a sock, a mitten and a hat of so many cm around: those of the round, by method.
@@ -62,42 +63,46 @@ func TestRepeatsBindTheCounts(t *testing.T) {
 	}
 }
 
+// roundsOf are the counts of a disc and a ring, and of bodies of every form, of so many wedges, by method.
+func roundsOf(cm float64, wedges int) map[string][]int {
+	counts := map[string][]int{}
+	add := func(of string, ends []int, rounds int, at func(i int) stitch.Instruction) {
+		counts[of] = append(counts[of], ends...)
+		for i := range rounds {
+			counts[of] = append(counts[of], at(i).EndStitches)
+		}
+	}
+	hole := cm / 3
+	for form, in := range map[flat.Form]flat.Input{flat.FormDisc: {}, flat.FormRing: {HoleCm: &hole}} {
+		in.Gauge, in.Form, in.AcrossCm, in.WedgeCount = mittenGauge, form, &cm, &wedges
+		if o, err := flat.PlanFlatShape(in); err == nil {
+			add("flat", []int{o.StartStitches, o.EndStitches}, len(o.Rows), func(i int) stitch.Instruction { return o.Rows[i].Instruction })
+		}
+	}
+	for form := solid.FormSphere; form <= solid.FormDrop; form++ {
+		in := solid.SolidInput{Gauge: mittenGauge, Form: form, AcrossCm: &cm, WedgeCount: &wedges}
+		if form != solid.FormSphere {
+			in.HeightCm = new(1.5 * cm)
+		}
+		if o, err := solid.PlanSolid(in); err == nil {
+			add("solid", []int{o.StartStitches, o.EndStitches, o.GreatestStitches}, len(o.Rounds),
+				func(i int) stitch.Instruction { return o.Rounds[i].Instruction })
+		}
+	}
+	return counts
+}
+
 // Discs, rings and bodies, which have no rule of their own, have whole repeats of a pattern in every round where it is asked for
 // as wedge_count.
 func TestWedgesAreRepeats(t *testing.T) {
 	planned := map[string]int{}
-	check := func(what string, wedges int, counts ...int) {
-		planned[what]++
-		for _, n := range counts {
-			if n%wedges != 0 && 2*n != wedges { // the last round of a body may draw its wedges together two and two
-				t.Errorf("%s: %d is no multiple of %d", what, n, wedges)
-			}
-		}
-	}
 	for cm := 8.0; cm <= 40; cm += float64(knittest.Sweep(2, 9)) {
 		for wedges := 3; wedges <= 14; wedges++ {
-			g, hole := &gauge.Gauge{Stitches: 22, Rows: 30}, cm/3
-			for _, form := range []flat.Form{flat.FormDisc, flat.FormRing} {
-				in := flat.Input{Gauge: g, Form: form, AcrossCm: &cm, WedgeCount: &wedges}
-				if form == flat.FormRing {
-					in.HoleCm = &hole
-				}
-				if o, err := flat.PlanFlatShape(in); err == nil {
-					check("flat", wedges, o.StartStitches, o.EndStitches)
-					for _, r := range o.Rows {
-						check("flat", wedges, r.Instruction.EndStitches)
-					}
-				}
-			}
-			for form := solid.FormSphere; form <= solid.FormDrop; form++ {
-				in := solid.SolidInput{Gauge: g, Form: form, AcrossCm: &cm, WedgeCount: &wedges}
-				if form != solid.FormSphere {
-					in.HeightCm = new(1.5 * cm)
-				}
-				if o, err := solid.PlanSolid(in); err == nil {
-					check("solid", wedges, o.StartStitches, o.EndStitches, o.GreatestStitches)
-					for _, r := range o.Rounds {
-						check("solid", wedges, r.Instruction.EndStitches)
+			for of, counts := range roundsOf(cm, wedges) {
+				planned[of] += len(counts)
+				for _, n := range counts {
+					if n%wedges != 0 && 2*n != wedges { // the last round of a body may draw its wedges together two and two
+						t.Errorf("%s: %d is no multiple of %d", of, n, wedges)
 					}
 				}
 			}
