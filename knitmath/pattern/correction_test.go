@@ -13,6 +13,7 @@ import (
 // Of the mistakes planted in whole drafts that are found at their place, so many of a
 // hundred are offered a correction, and so many one that gives back the text as it was.
 const (
+	mistakesFound    = 537 // of 546, 3 of the 549 show in no count
 	mistakesMended   = 98
 	mistakesRestored = 94
 	mistakesOnce     = 93 // nothing else is found
@@ -70,6 +71,9 @@ func TestCorrectionsOfPlantedMistakes(t *testing.T) {
 	t.Logf("%d found, %d mended, %d restored, %d by the first that is offered, %d said once", found, mended, restored, first, once)
 	if 100*mended < mistakesMended*found || 100*restored < mistakesRestored*found || 100*first < mistakesFirst*found {
 		t.Errorf("of %d mistakes %d are mended and %d restored, %d at once", found, mended, restored, first)
+	}
+	if found < mistakesFound {
+		t.Errorf("%d mistakes are found, %d were", found, mistakesFound)
 	}
 	if 100*once < mistakesOnce*found {
 		t.Errorf("of %d mistakes %d are said once", found, once)

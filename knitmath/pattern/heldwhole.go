@@ -45,8 +45,11 @@ func (p *parser) wholeSaid(i int) wholeOf {
 // and is how many they are.
 func (r *runner) wholeHeld(l *Line, n int64) int64 {
 	total, whole := r.now.total(), l.info.whole
-	if whole == wholeNone || l.info.counts == nil || n > total || whole == wholeOther && r.aside == 0 {
+	if whole == wholeNone || l.info.counts == nil || n > total {
 		return n
+	}
+	if whole == wholeOther && r.aside == 0 {
+		return r.otherThanTurned(l, n)
 	}
 	there := r.wholeCounts(whole)
 	if slices.Contains(there, n) || r.other != nil && r.other.total() == n && r.resolved(l, n) ||
@@ -62,6 +65,23 @@ func (r *runner) wholeHeld(l *Line, n int64) int64 {
 		r.fault(KindMistake, ReasonClaim, l.info.at, int(n-there[0]), text)
 	}
 	return there[0]
+}
+
+// otherThanTurned compares "the other 24 sts", after a row that turned, with those that it left. Where the round begins
+// in the middle of a heel, half of its stitches are worked before the turn.
+func (r *runner) otherThanTurned(l *Line, n int64) int64 {
+	worked, rest := r.now.left, r.now.behind
+	heel := r.now.total() - n
+	if r.turned == 0 || rest == 0 || n == rest || worked < heel && 2*worked <= heel+1 {
+		return n
+	}
+	if r.wanted(ReasonClaim, l.info.at) {
+		r.fault(KindMistake, ReasonClaim, l.info.at, int(n-rest), "the turn leaves "+stitches(int(rest))+", not "+strconv.Itoa(int(n)))
+	}
+	if 2*n == r.now.total() {
+		return n // as for the other half
+	}
+	return rest
 }
 
 // justWorked reports whether so many stitches were brought last, or worked by the last row.

@@ -81,13 +81,13 @@ func (r *runner) putAside(l *Line) {
 	if r.quiet {
 		return
 	}
+	r.heldOnce = r.heldOnce || putsAside(l.Steps)
 	for k := range l.Steps {
 		switch s := &l.Steps[k]; {
 		case s.Name != "hold" && s.Name != holdWorked:
 		case s.stretch():
 			r.unsureHeld = true
 		case len(r.inRows) < 64:
-			r.heldOnce = true
 			r.inRows = append(r.inRows, int64(s.workings(r.size)))
 		}
 	}
@@ -152,7 +152,9 @@ func (r *runner) heldWrong() bool {
 
 // putsAside reports whether steps put stitches aside.
 func putsAside(steps []Step) bool {
-	return slices.ContainsFunc(steps, func(s Step) bool { return s.Name == "hold" || s.Name == holdWorked })
+	return slices.ContainsFunc(steps, func(s Step) bool {
+		return s.Name == "hold" || s.Name == holdWorked || s.Steps != nil && putsAside(s.Steps)
+	})
 }
 
 // partTaken notes that a holder which had so many stitches has n fewer.
