@@ -16,6 +16,7 @@ var garmentsStand = []struct {
 }{
 	{"first.json", 32, 1, 0},
 	{"second.json", 32, 1, 0},
+	{"third.json", 33, 3, 0}, // unseen: 31 right, 6 asked, 3 alarms
 }
 
 // TestGarments asks every piece of every cycle.

@@ -140,7 +140,22 @@ func (p *parser) stopEndsSteps(atTop bool) bool {
 	if !atTop {
 		return p.startsLine()
 	}
-	return p.peek().kind == tokenNewline || !p.turnsOnSome() && (p.startsLine() || p.tellsNext())
+	return p.peek().kind == tokenNewline || !p.turnsOnSome() && (p.startsLine() || p.tellsNext() || p.ledDirection())
+}
+
+// ledDirection reports whether a sentence comes next that says with what, how or when a direction or another row is
+// worked, "Using larger needles, dec 1 st at each end of next row". It reads it on trial, and takes nothing.
+func (p *parser) ledDirection() bool {
+	if p.trying || p.onlyRows || p.peek().kind != tokenWord {
+		return false
+	}
+	save, found, led := p.next, p.found.mark(), p.led
+	p.leadIn(&lineInfo{})
+	ok := p.next > save && (p.labelEnd(p.next) != 0 || p.directionAhead())
+	p.looked += p.next - save
+	p.next, p.led = save, led
+	p.found.rewind(found)
+	return ok
 }
 
 // turnsOnSome reports whether "Turn and work on these sts only", "Turn, leaving rem sts on a holder"

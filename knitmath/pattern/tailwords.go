@@ -25,6 +25,9 @@ func (p *parser) atSameTime() {
 	if p.tokens[end].is(",") {
 		end++
 	}
+	if lead := p.phraseEnd(end, shapingLeads); lead != 0 {
+		end = lead
+	}
 	if p.tokens[end].is("dec", "inc", "decrease", "increase", "decreasing", "increasing") {
 		p.next, p.sameTime = end, true
 	}
