@@ -101,9 +101,8 @@ func (p *parser) claimInTail() bool {
 // tailJoined passes over a comma, an "and" and the like.
 func (p *parser) tailJoined(info *lineInfo) tailKind {
 	p.next++
-	if (info.counts != nil || info.open) && (info.kind == lineEven || info.kind == linePlain) {
-		p.atSameTime()
-		p.sameTime = p.sameTime && info.counts != nil // of rows whose number is open it is none among them
+	if info.kind == lineEven || info.kind == linePlain {
+		p.changedMeanwhile(info)
 	}
 	if info.kind == lineEven && p.placedRib() || p.changesGoOn(info) {
 		return tailMore

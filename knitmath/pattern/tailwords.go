@@ -33,6 +33,15 @@ func (p *parser) atSameTime() {
 	}
 }
 
+// changedMeanwhile passes over "at the same time" after rows that are worked even; of rows whose number is open a change
+// is none among them.
+func (p *parser) changedMeanwhile(info *lineInfo) {
+	if info.counts != nil || info.open {
+		p.atSameTime()
+		p.sameTime = p.sameTime && info.counts != nil
+	}
+}
+
 // changesMeanwhile reports whether a change that is made in the rows that were just said follows them without
 // a comma, "knit 6 rows decreasing 1 st at each end of RS rows", "work 8 rows while dec 1 st at beg of every row".
 func (p *parser) changesMeanwhile(info *lineInfo) bool {
