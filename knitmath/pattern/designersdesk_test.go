@@ -96,6 +96,18 @@ func TestFromADesignersDesk(t *testing.T) {
 		{"CO 45 sts.\nRow 1: K3, *yo, k3, sl 1-k1-psso, k3, yo, k1; rep from * to last 2 sts, k2. 45 sts.", -1,
 			"DOES_NOT_COME_OUT"},
 		{"Pattern is worked over a multiple of 10 sts plus 5.\nCO 45 sts.", 45, ""},
+		// On which needles a heel is worked, and how many stitches lie on each.
+		{"CO 56 sts and join.\nThe heel is worked back and forth over the sts of needles 4 and 1: 28 sts. The other 28 sts wait for the instep." +
+			"\nRow 1 (RS): Sl1, k27.", 28, ""},
+		{"CO 56 sts and join.\nThe heel is worked over needles 4 and 1, 28 sts. The other 28 sts wait for the instep.\n" +
+			"Row 1 (RS): Sl1, k27.", 28, ""},
+		{"CO 56 sts and join.\nThe heel is worked over needles 4 and 1, 27 sts. The other 28 sts wait for the instep.\nRow 1 (RS): Sl1, k26.",
+			-1, "COUNT_DISAGREES"},
+		{"CO 56 sts and join.\nThe heel is worked over the first 27 sts. Leave the other 28 sts on hold for the instep.\nRow 1 (RS): Sl1, k26.",
+			-1, "COUNT_DISAGREES"},
+		{"CO 56 sts on 4 dpns, 14 sts each, and join.\nKnit 1 rnd.", 56, ""},
+		{"CO 56 sts on 4 dpns (14 sts each) and join.\nKnit 1 rnd.", 56, ""},
+		{"CO 56 sts on 4 dpns (13 sts each) and join.\nKnit 1 rnd.", -1, "COUNT_DISAGREES"},
 	} {
 		out := asked(t, c.text, 0, stitch.Flat)
 		switch {

@@ -35,13 +35,17 @@ func (p *parser) needlesTold(line *Line) bool {
 	}
 	save, found, from := p.next, p.found.mark(), p.peek().span
 	bracket := p.accept("(")
+	first := p.next
 	n := p.number()
 	needles := 0
 	if n != nil {
 		p.accept("st", "sts", "stitches")
-		needles = p.onEachOf()
+		if needles = p.onEachOf(); needles == 0 && p.eachAfterNeedles(first, p.next) {
+			needles = p.needlesInText()
+			p.next++
+		}
 	}
-	if needles == 0 || bracket && !p.accept(")") || !p.endsAt(p.next) && !p.peek().is(",", ";") {
+	if needles == 0 || bracket && !p.accept(")") || !p.endsAt(p.next) && !p.peek().is(",", ";", "and") {
 		p.next = save
 		p.found.rewind(found)
 		return false
@@ -119,5 +123,16 @@ func (p *parser) needlesAhead(i int) bool {
 	if end != 0 && p.tokens[end].stitches() {
 		end++
 	}
-	return end != 0 && p.tokens[end].is("on", "onto") && p.tokens[end+1].is("each")
+	return end != 0 && (p.tokens[end].is("on", "onto") && p.tokens[end+1].is("each") || p.eachAfterNeedles(i, end))
+}
+
+// eachAfterNeedles reports whether a number at token i and "each" at token end stand just behind needles, "on 4 dpns (14 sts
+// each)", and so say how many lie on each.
+func (p *parser) eachAfterNeedles(i, end int) bool {
+	if !p.tokens[end].is("each") || !p.endsClause(end+1) && !p.tokens[end+1].is(")") {
+		return false
+	}
+	for i--; i > 0 && p.tokens[i].is("(", ",", "-"); i-- {
+	}
+	return p.tokens[i].is("needles", "dpns")
 }

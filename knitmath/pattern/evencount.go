@@ -124,13 +124,13 @@ func (p *parser) ofNeedles(i int) int {
 	for p.tokens[n].is("half", "of", "the") {
 		n++
 	}
-	if !p.tokens[n].stitches() {
+	if !p.tokens[n].stitches() && !p.tokens[n].is("needles") {
 		return i
 	}
 	for n++; p.tokens[n].is("of", "on", "from", "needle", "needles", "dpn", "dpns", "and", "&", "the", "first", "second", "two") ||
 		p.tokens[n].kind == tokenNumber && p.tokens[n].number <= 4; n++ {
 	}
-	if !p.tokens[n].is("(", ",") {
+	if !p.tokens[n].is("(", ",", ":") {
 		return i
 	}
 	for n++; p.tokens[n].is("that", "is", "or", "the"); n++ {

@@ -45,7 +45,7 @@ func (p *parser) wholeSaid(i int) wholeOf {
 // and is how many they are.
 func (r *runner) wholeHeld(l *Line, n int64) int64 {
 	total, whole := r.now.total(), l.info.whole
-	if whole == wholeNone || l.info.counts == nil || n > total {
+	if whole == wholeNone || l.info.counts == nil || n > max(total, r.aside) {
 		return n
 	}
 	if whole == wholeOther && r.aside == 0 {
