@@ -17,7 +17,8 @@ import (
 // its edge is within a quarter of a percent of what is wanted, or within three quarters and the cap is a
 // bell of three runs at most, or no cap of a given height is nearer by more than a quarter: what is no
 // bell counts as half a percent farther off, and so does what is unlike any rule, a cap without
-// bind-offs towards its top as a quarter.
+// bind-offs towards its top as a quarter. Of what is taken within three quarters the check is looser than of
+// the rest: that a nearer cap is not to be had is not asked there.
 func TestNearestCapIsTaken(t *testing.T) {
 	asked, farther, plain := 0, 0, 0
 	for i, in := range freeCaps() {
