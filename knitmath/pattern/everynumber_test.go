@@ -9,12 +9,13 @@ import (
 	"example.com/knitmath/knitmath/knittest"
 )
 
-// Of the edits of whole drafts that are agreed with, so many of a hundred are agreed with after them. What is left
-// shows in no count: rows worked even, lengths, needles, how often something comes, k1 before "k to" (each kind was
-// looked through by hand; the mistakes among them have tests of their own, such as TestNeverHeld).
+// Of the edits of whole drafts that are agreed with, so many of a hundred are agreed with after them. Most of what is
+// left shows in no count: rows worked even, lengths, needles, how often something comes, k1 before "k to". Of the
+// dropped lines about half were looked through by hand. Known and open: a bind-off or a holder told twice, "Row 5: As
+// Row 5", a numbered row that contradicts a rule for even rows.
 const (
-	everyNumberAgreed = 18
-	everyLineAgreed   = 48
+	everyNumberAgreed = 16
+	everyLineAgreed   = 47
 )
 
 // TestEveryNumberAndLine changes every number of every whole draft of all corpora that is agreed with by one, up and
