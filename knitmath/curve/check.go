@@ -27,11 +27,12 @@ type curvedEdge struct {
 	sought   int  // the price of what was asked in search of it
 }
 
-// vetCurvedEdge checks each field for itself, then what the points are together.
-func vetCurvedEdge(c *fault.Checks, in CurvedEdgeInput) curvedEdge {
+// vetCurvedEdge checks each field for itself, then what the points are together;
+// asked is whether a caller asks, and not a search for what would do.
+func vetCurvedEdge(c *fault.Checks, in CurvedEdgeInput, asked bool) curvedEdge {
 	c.RequiredCount("", "start_stitches", in.StartStitches, 1, stitch.MaxStitches)
 	var standard fault.Checks // its faults come after those of the points, which need it
-	e := curvedEdge{in: in, start: in.StartStitches, edge: fault.Or(in.EdgeStitches, 1), unit: in.DisplayUnit}
+	e := curvedEdge{in: in, start: in.StartStitches, edge: fault.Or(in.EdgeStitches, 1), unit: in.DisplayUnit, asked: asked}
 	e.st, e.rw = gauge.Vet(&standard, "gauge", in.Gauge)
 	rule := gauge.VetRule(&standard, "end_rule", in.EndRule)
 	points := in.Points

@@ -123,11 +123,9 @@ func PlanCurvedEdge(in CurvedEdgeInput) (CurvedEdge, error) {
 // planned is the plan of a question; asked is whether a caller asks, and not a search for what would do.
 func planned(in CurvedEdgeInput, asked bool) (e curvedEdge, plan Plan, rows []Row, err error) {
 	var c fault.Checks
-	if e = vetCurvedEdge(&c, in); c.Err() != nil {
-		return e, plan, nil, c.Err()
+	if e = vetCurvedEdge(&c, in, asked); c.Err() == nil {
+		plan, rows = e.work(&c)
 	}
-	e.asked = asked
-	plan, rows = e.work(&c)
 	err = c.Err()
 	if refused := (*fault.InputError)(nil); errors.As(err, &refused) {
 		refused.Sought = e.sought

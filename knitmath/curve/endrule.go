@@ -2,6 +2,8 @@ package curve
 
 import (
 	"fmt"
+	"slices"
+	"strconv"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
@@ -22,27 +24,47 @@ func (e *curvedEdge) ruledPoints(c *fault.Checks, points []CurvePoint, rule gaug
 	if e.in.Edges == EdgesBoth || e.in.Edges == EdgesUnspecified {
 		each = 2
 	}
-	if measure.Abs(inward) > MaxInward {
-		return points // refused as it is
-	}
 	end := e.start - each*inward
+	if measure.Abs(inward) > MaxInward || p.InwardStitches != nil && end < 1 {
+		return points // too far, or more than there are: refused as it is
+	}
 	least := e.start - each*min(MaxInward, (e.start-1)/each)
 	n, ok := rule.Among(int64(end), 1, least, e.start+each*MaxInward, each)
-	at := fault.Index("points", last)
 	switch {
 	case !ok:
 		c.Infeasible(fmt.Sprintf("allows none of the counts that are left of %d stitches when %d are lost or gained at a time", e.start, each),
 			"end_rule")
-	case p.InwardStitches != nil && n != end:
-		c.Infeasible(fmt.Sprintf("leaves %d stitches, which end_rule does not allow; %d in leave %d", end, (e.start-n)/each, n),
-			fault.Join(at, "inward_stitches"), "end_rule")
+	case p.InwardCm != nil:
+		return endingIn(points, (e.start-n)/each)
+	case n != end:
+		c.Infeasible(e.offRule(end, n, (e.start-n)/each), fault.Join(fault.Index("points", last), "inward_stitches"), "end_rule")
 	}
-	if !ok || p.InwardStitches != nil {
-		return points
-	}
+	return points
+}
+
+// endingIn are points of which the last, and those before it that lie as far in, lie so many stitches in.
+func endingIn(points []CurvePoint, inward int) []CurvePoint {
 	moved := append([]CurvePoint(nil), points...)
-	for i := last; i >= 0 && points[i].InwardStitches == nil && points[i].InwardCm != nil && *points[i].InwardCm == *p.InwardCm; i-- {
-		moved[i].InwardCm, moved[i].InwardStitches = nil, new((e.start-n)/each)
+	cm := *points[len(points)-1].InwardCm
+	for i := len(points) - 1; i >= 0 && points[i].InwardStitches == nil && points[i].InwardCm != nil && *points[i].InwardCm == cm; i-- {
+		moved[i].InwardCm, moved[i].InwardStitches = nil, &inward
 	}
 	return moved
+}
+
+// offRule says that a rule does not allow the count left, and how far in another leaves one that it allows, where the planner
+// plans that.
+func (e *curvedEdge) offRule(end, allowed, inward int) string {
+	s := "leaves " + countWords(end) + ", which end_rule does not allow"
+	way := " inward"
+	if inward < 0 {
+		way = " outward"
+	}
+	if e.asked && e.does(remedy{ask: func(in *CurvedEdgeInput) {
+		in.Points = slices.Clone(in.Points)
+		in.Points[len(in.Points)-1].InwardStitches = &inward
+	}}, e.start) {
+		s += "; " + countWords(measure.Abs(inward)) + way + " would leave " + strconv.Itoa(allowed)
+	}
+	return s
 }
