@@ -8,7 +8,7 @@ import (
 
 // unitsAStep is how much of an edge is looked at for a step of the price: rows times
 // stitches. When that is used up nothing more is tried, remedies least of all.
-const unitsAStep = 6
+const unitsAStep = 5
 
 // unitsOf is how much is looked at of an edge: the more, the farther it may lie off.
 func (s settled) unitsOf(rows, stitches int) int {
@@ -22,5 +22,5 @@ func (in Input) Cost() int {
 	rows := cost.Clamp(gauge.PriceRows(in.Gauge, in.ArmholeDepthRows, in.ArmholeDepthCm, MaxDepth), MinDepth, MaxDepth)
 	back := cost.Clamp(gauge.PriceStitches(in.Gauge, in.BackStitches, in.ChestCm, MaxWidth), MinWidth, MaxWidth)
 	sleeve := cost.Clamp(gauge.PriceStitches(in.Gauge, in.SleeveStitches, in.UpperArmCm, MaxWidth), MinWidth, MaxWidth)
-	return cost.Sum(3_000, cost.Product(rows, cost.Sum(back, sleeve))*5/8)
+	return cost.Sum(3_900, cost.Product(rows, cost.Sum(back, sleeve))*5/8)
 }
