@@ -57,15 +57,19 @@ func (s *settled) across(c *fault.Checks, in Input) {
 	if backed {
 		s.backLost = s.lost(c, s.back, across, in.AcrossBackStitches != nil, s.acrossField, s.backField)
 	}
+	frontField := s.backField // where nobody says it the front is as wide as the back
+	if in.FrontStitches != nil {
+		frontField = "front_stitches"
+	}
 	switch {
 	case in.AcrossFrontCm != nil:
 		if across := s.acrossOf(c, in, s.front, *in.AcrossFrontCm, "across_front_cm"); c.Sound("across_front_cm", "across_rule") {
-			s.frontLost = s.lost(c, s.front, across, false, "across_front_cm", "front_stitches")
+			s.frontLost = s.lost(c, s.front, across, false, "across_front_cm", frontField)
 		}
 	case in.AcrossFrontStitches != nil:
-		s.frontLost = s.lost(c, s.front, *in.AcrossFrontStitches, true, "across_front_stitches", "front_stitches")
+		s.frontLost = s.lost(c, s.front, *in.AcrossFrontStitches, true, "across_front_stitches", frontField)
 	case backed && c.Sound(s.acrossField):
-		s.frontLost = s.lost(c, s.front, s.back-2*s.backLost, false, s.acrossField, "front_stitches")
+		s.frontLost = s.lost(c, s.front, s.back-2*s.backLost, false, s.acrossField, frontField)
 	}
 }
 

@@ -166,7 +166,11 @@ func (s *settler) ofWidth() (n counts, ok bool) {
 		neck, n.neckField = amount{int64(n.width), 3}, widthField
 	}
 	if 2*neck.num < neck.den {
-		s.c.Infeasible("the shoulders leave no neck of a width of "+report.CountOf(n.width, "stitches"), widthField, shoulderField)
+		blamed := []string{widthField}
+		if hasShoulder {
+			blamed = append(blamed, shoulderField)
+		}
+		s.c.Infeasible("the shoulders leave no neck of a width of "+report.CountOf(n.width, "stitches"), blamed...)
 		return n, false
 	}
 	n.neck, ok = s.fit(neck, isCount, s.in.NeckRule, n.width%2, what, n.neckField, "neck_rule")
