@@ -304,11 +304,12 @@ func (p *parser) joining(line *Line) bool {
 		if !p.tokens[i-1].is("to", "onto") {
 			continue
 		}
-		if p.takingRest(line, i) {
+		of := p.edgeOf(i)
+		if p.takingRest(line, of) {
 			return true
 		}
-		if p.heldSts(i) != 0 {
-			return p.taking(line, i)
+		if p.heldSts(of) != 0 {
+			return p.taking(line, of)
 		}
 	}
 	if p.joinsPieces(line, end) {

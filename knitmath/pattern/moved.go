@@ -142,6 +142,10 @@ func (r *runner) holdRest(i int) {
 
 // take takes stitches up again.
 func (r *runner) take(l *Line) {
+	if r.known && r.now.total() == 0 { // all were bound off: it is the turn of those that "on these only" left out
+		r.put(r.aside)
+		r.aside = 0
+	}
 	if l.info.restOf != restNone {
 		r.takeRest(l)
 		return
@@ -170,7 +174,8 @@ func (r *runner) take(l *Line) {
 // neverHeld asks about stitches that are taken up where rows were worked before, all of which have been
 // read, and none was ever put aside or left.
 func (r *runner) neverHeld(l *Line) {
-	if r.quiet || r.heldOnce || r.unsureHeld || r.divided || r.aside > 0 || r.rows == 0 || l.info.only != nil || len(r.start.Counts) > 0 {
+	if r.quiet || r.heldOnce || r.unsureHeld || r.divided || r.aside > 0 || r.rows == 0 || len(r.start.Counts) > 0 ||
+		l.info.only != nil && (!r.known || r.now.total() != 0) {
 		return
 	}
 	r.fault(KindQuestion, ReasonUnread, l.info.at, 0, "nothing was put aside before: which stitches are these?")

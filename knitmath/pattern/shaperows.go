@@ -17,6 +17,7 @@ func (r *runner) shape(i int) {
 	if l.info.onLast {
 		r.takeBack()
 	}
+	r.noneToShape(l)
 	r.changeGoesOn(i)
 	row, ok := r.shapedBy(i)
 	if !ok {
@@ -45,6 +46,24 @@ func (r *runner) shape(i int) {
 	r.toEndSide(l)
 	r.ended(l)
 	r.close(i, start)
+}
+
+// noneToShape goes on with the stitches that were put aside last where a change is made of those on the needle and none
+// are there; if none wait either, it is asked which they are.
+func (r *runner) noneToShape(l *Line) {
+	if !r.known || r.now.total() != 0 || r.quiet || l.info.hidden == nil {
+		return
+	}
+	last := len(r.held) - 1
+	if last < 0 {
+		r.fault(KindQuestion, ReasonUnread, l.info.at, 0, "no stitches are on the needle: which are these?")
+		r.known = false
+		return
+	}
+	n := r.held[last]
+	r.fault(KindReading, ReasonReading, l.info.at, 0, "read as worked on the "+stitches(int(n))+" that were put aside last")
+	r.held = r.held[:last]
+	r.begin(n)
 }
 
 // toEndSide works the row even that comes between two changes where the text ends with it: "inc 4 sts

@@ -33,6 +33,22 @@ func (p *parser) restSts(i int) (end int, onHolder bool) {
 	return i, onHolder
 }
 
+// edgeOf is the index after "the neck edge of", to which yarn is joined, at token i; i if that is not what stands there.
+func (p *parser) edgeOf(i int) int {
+	k := i
+	for p.tokens[k].is("the", "neck", "armhole", "inner", "outer", "side", "front", "centre", "center", "left", "right", "beg", "beginning",
+		"other") {
+		k++
+	}
+	if p.tokens[k].is("edge", "end") {
+		k++
+	}
+	if k > i && p.tokens[k-1].is("edge", "end", "beg", "beginning") && p.tokens[k].is("of") {
+		return k + 1
+	}
+	return i
+}
+
 // takingRest reads them after "rejoin yarn to" or "return to": they are worked now.
 func (p *parser) takingRest(line *Line, i int) bool {
 	end, onHolder := p.restSts(i)
