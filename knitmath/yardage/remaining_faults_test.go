@@ -2,7 +2,9 @@ package yardage
 
 import (
 	"math"
+	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -222,6 +224,39 @@ func checkRemaining(t *testing.T, out Remaining) {
 		}
 		if m := y.MoreBalls; m != nil && (*m < 0 || *m > math.MaxInt32) {
 			t.Fatalf("%d balls", *m)
+		}
+	}
+}
+
+// As many rows as a refusal says that the changes allow are planned, and one more is not.
+func TestRowsThatChangesAllow(t *testing.T) {
+	allow := regexp.MustCompile(`creases allow (\d+) rows?, of which the last has (\d+) stitch`)
+	for _, stitches := range []int{1, 2, 20, 60, 9_950, 10_000} {
+		for _, change := range []int{-7, -4, -1, 1, 3} {
+			for every := 1; every <= 3; every++ {
+				rows := 10_000
+				ask := func() error {
+					_, err := PlanRemainingYarn(RemainingInput{Yarns: []YarnLeft{{LeftG: new(50.0), PutUp: &yarn.PutUp{BallG: 50, BallM: 100}}},
+						Gauge:    &gauge.Gauge{Stitches: 22, Rows: 30},
+						Sections: []RowsAhead{{Stitches: &stitches, Rows: &rows, ChangeStitches: change, ChangeEveryRows: &every}}})
+					return err
+				}
+				err := ask()
+				if err == nil {
+					continue // 10,000 rows fit
+				}
+				m := allow.FindStringSubmatch(err.Error())
+				if m == nil {
+					t.Fatal(err)
+				}
+				rows, _ = strconv.Atoi(m[1])
+				if now := stitches + (rows-1)/every*change; ask() != nil || m[2] != strconv.Itoa(now) {
+					t.Errorf("%d, %d every %d: %v; then %v, %d stitches", stitches, change, every, err, ask(), now)
+				}
+				if rows++; ask() == nil {
+					t.Errorf("%d, %d every %d: %v; %d are planned", stitches, change, every, err, rows)
+				}
+			}
 		}
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
 	"example.com/knitmath/knitmath/yarn"
 )
@@ -180,11 +181,24 @@ func vetSection(c *fault.Checks, path string, s RowsAhead, last bool) {
 	}
 	c.OptionalNumber(path, "pattern_factor", s.PatternFactor, MinPatternFactor, MaxPatternFactor)
 	if c.Sound(path) && s.Rows != nil {
-		if n := s.at(*s.Rows - 1); n < 1 || n > stitch.MaxStitches {
-			c.Infeasible("the last row would have "+measure.Decimal(float64(n), 0)+" stitches; a row has 1 to 10000",
+		if most, changes := s.mostRows(); *s.Rows > most {
+			c.Infeasible("the "+changes+" allow "+report.CountOf(most, "rows")+", of which the last has "+
+				report.CountOf(s.at(most-1), "stitches")+"; a row has 1 to 10000",
 				fault.Join(path, "rows"), fault.Join(path, "change_stitches"))
 		}
 	}
+}
+
+// mostRows is how many rows there are before the stitches run out, or are too many, and which changes do it.
+func (s RowsAhead) mostRows() (rows int, changes string) {
+	room, changes := fault.Or(s.Stitches, 0)-1, "decreases"
+	if s.ChangeStitches > 0 {
+		room, changes = stitch.MaxStitches-fault.Or(s.Stitches, 0), "increases"
+	}
+	if s.ChangeStitches == 0 {
+		return stitch.MaxRows, changes
+	}
+	return (room/measure.Abs(s.ChangeStitches) + 1) * fault.Or(s.ChangeEveryRows, 1), changes
 }
 
 // at is how many stitches row i has, counted from 0.
