@@ -226,7 +226,8 @@ func rowsNamed(first, last int) string {
 
 // ending says what the whole comes to, and what the marks are.
 func (b *proofWriter) ending() {
-	text := "At the end: " + orUnknown(sized(b.out.EndStitches)) + " sts, after " + orUnknown(sized(b.out.WorkedRows)) + " rows"
+	text := "At the end: " + report.AmountOf(orUnknown(sized(b.out.EndStitches)), "sts") + ", after " +
+		report.AmountOf(orUnknown(sized(b.out.WorkedRows)), "rows")
 	if b.out.RowsOpen {
 		text += " and those of which the number is left open"
 	}

@@ -34,3 +34,17 @@ func TestProofShowsWhatIsClaimed(t *testing.T) {
 		}
 	}
 }
+
+// One row and one stitch are no plural at the end of a proof.
+func TestProofEndsInTheSingular(t *testing.T) {
+	for text, want := range map[string]string{
+		"CO 22 sts.\nRow 1: Knit.":    "At the end: 22 sts, after 1 row.",
+		"CO 2 sts.\nRow 1: K2tog.":    "At the end: 1 st, after 1 row.",
+		"CO 2 (3) sts.\nKnit 2 rows.": "At the end: 2 (3) sts, after 2 rows.",
+	} {
+		out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text, WithProof: true})
+		if err != nil || !strings.Contains(out.Proof, want) {
+			t.Errorf("%q: %v\n%s", text, err, out.Proof)
+		}
+	}
+}
