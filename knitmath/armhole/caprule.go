@@ -5,6 +5,7 @@ import (
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
 )
 
 // The rules of cap height, in inches as they are published.
@@ -72,6 +73,7 @@ func (s *settled) settleCapHeight(c *fault.Checks, in Input) {
 		return
 	}
 	if s.capRows < leastCapRows || s.capRows > MaxDepth {
-		c.Infeasible(fmt.Sprintf("comes to %d rows; from %d to %d are planned", s.capRows, leastCapRows, MaxDepth), s.heightField)
+		c.Infeasible(fmt.Sprintf("comes to %s; from %d to %d are planned", report.CountOf(s.capRows, "rows"), leastCapRows, MaxDepth),
+			s.heightField)
 	}
 }

@@ -135,7 +135,7 @@ func (s *settled) settleUnderarm(c *fault.Checks, in Input) {
 func (s *settled) ruledUnderarm(c *fault.Checks, num, den int64, most int) {
 	var ok bool
 	if s.underarm, ok = s.rules.underarm.Among(num, den, 1, most, 1); !ok {
-		c.Infeasible(fmt.Sprintf("allows no count from 1 to %d, the most that may be bound off at an edge", most), "underarm_rule")
+		c.Infeasible(fmt.Sprintf("allows no count up to %d, the most that may be bound off at an edge", most), "underarm_rule")
 		s.underarm = 1
 	}
 }

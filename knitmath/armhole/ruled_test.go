@@ -4,6 +4,7 @@ import (
 	"math/rand/v2"
 	"regexp"
 	"strconv"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
@@ -51,5 +52,21 @@ func TestOfferedSleevesKeepTheRule(t *testing.T) {
 	t.Logf("%d refused, %d of them offered a sleeve", refused, offered)
 	if offered < knittest.Sweep(200, 20) || 2*offered < refused {
 		t.Errorf("%d refused, %d of them offered a sleeve", refused, offered)
+	}
+}
+
+// One stitch is no plural, and a rule is told the most alone that it may come to.
+func TestRefusalsInTheSingular(t *testing.T) {
+	for ease, want := range map[float64]string{-28: "comes to 1 stitch; from ", -27.5: "comes to 2 stitches; from "} {
+		_, err := Plan(Input{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, ChestCm: new(92.0), AcrossBackCm: new(36.0), ArmholeDepthCm: new(19.5),
+			UpperArmCm: new(28.5), SleeveEaseCm: &ease})
+		if err == nil || !strings.Contains(err.Error(), want) {
+			t.Errorf("%v cm: %v", ease, err)
+		}
+	}
+	_, err := Plan(Input{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, ChestCm: new(92.0), AcrossBackCm: new(45.0), ArmholeDepthCm: new(19.5),
+		UpperArmCm: new(28.5), UnderarmRule: &gauge.CountRule{Multiple: new(50)}})
+	if err == nil || !strings.Contains(err.Error(), "allows no count up to ") {
+		t.Error(err)
 	}
 }

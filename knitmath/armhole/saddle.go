@@ -5,6 +5,7 @@ import (
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
 )
 
 // settleStrap settles the strap of a saddle: as wide as the cap's top, as long as the
@@ -36,8 +37,8 @@ func (s *settled) settleStrap(c *fault.Checks, in Input) {
 	front := s.front - 2*s.frontLost
 	switch {
 	case neck > across-2 || neck < 1:
-		c.Infeasible(fmt.Sprintf("comes to %d stitches, and a shoulder of the %d across has at least 1: from 1 to %d can be the neck's",
-			neck, across, across-2), field, s.acrossField)
+		c.Infeasible(fmt.Sprintf("comes to %s, and a shoulder of the %d across has at least 1: from 1 to %d can be the neck's",
+			report.CountOf(neck, "stitches"), across, across-2), field, s.acrossField)
 	case (across-neck)%2 != 0:
 		c.Infeasible(fmt.Sprintf("%d less than %d are no even number, and both shoulders are alike", neck, across), field)
 	case front-2*s.shoulder < 1:

@@ -6,6 +6,7 @@ import (
 	"example.com/knitmath/knitmath/curve"
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
 )
 
 // nearlyWhole is what a count may miss by the rounding of floats.
@@ -26,8 +27,8 @@ func (s *settled) straight(c *fault.Checks, in Input) {
 	most := -measure.CeilQuotient(-counts(MaxExcess)-nearlyWhole, 1) // rounded down
 	wanted := counts(s.excess)
 	if c.Passes(func() { s.settleStraight(c, in, around, wanted, least, most) }) && (s.sleeve < MinWidth || s.sleeve > MaxWidth) {
-		c.Infeasible(fmt.Sprintf("a sleeve as wide as twice the depth comes to %d stitches; from %d to %d are planned",
-			s.sleeve, MinWidth, MaxWidth), s.depthField, "gauge")
+		c.Infeasible(fmt.Sprintf("a sleeve as wide as twice the depth comes to %s; from %d to %d are planned",
+			report.CountOf(s.sleeve, "stitches"), MinWidth, MaxWidth), s.depthField, "gauge")
 	}
 	s.top = s.sleeve
 }

@@ -6,6 +6,7 @@ import (
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
 )
 
 // widths settles the stitches of the pieces, and what each edge loses, as far as nothing is wrong with what
@@ -89,7 +90,7 @@ func (s *settled) counted(c *fault.Checks, um int64, r gauge.Rule, ruled bool, f
 		return 0
 	}
 	if f.Count < MinWidth || f.Count > MaxWidth {
-		c.Infeasible(fmt.Sprintf("comes to %d stitches; from %d to %d are planned", f.Count, MinWidth, MaxWidth), fields...)
+		c.Infeasible(fmt.Sprintf("comes to %s; from %d to %d are planned", report.CountOf(f.Count, "stitches"), MinWidth, MaxWidth), fields...)
 	}
 	return f.Count
 }

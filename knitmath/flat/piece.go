@@ -76,7 +76,7 @@ func (p *piece) settleRound(c *fault.Checks) {
 	p.rows = p.rowsOf(*in.AcrossCm / 2)
 	if in.Form == FormRing {
 		if *in.HoleCm >= *in.AcrossCm {
-			c.Infeasible("the hole is as wide as the ring", "hole_cm", "across_cm")
+			c.Infeasible("so wide a hole leaves no ring", "hole_cm", "across_cm")
 			return
 		}
 		p.rows = p.rowsOf((*in.AcrossCm - *in.HoleCm) / 2)

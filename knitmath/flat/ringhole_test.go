@@ -3,6 +3,7 @@ package flat
 import (
 	"math"
 	"math/rand/v2"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
@@ -45,5 +46,15 @@ func TestRingsLieFlatAtTheirHole(t *testing.T) {
 	t.Logf("%d rings, at most %.1f %% off", planned, 100*worst)
 	if planned < knittest.Sweep(1500, 300) {
 		t.Errorf("%d rings: the sweep has shrunk", planned)
+	}
+}
+
+// A hole as wide as its ring, or wider, is refused in words that are true of both.
+func TestHolesThatLeaveNoRing(t *testing.T) {
+	for _, hole := range []float64{20, 30} {
+		_, err := PlanFlatShape(Input{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, Form: FormRing, AcrossCm: new(20.0), HoleCm: &hole})
+		if err == nil || !strings.Contains(err.Error(), "so wide a hole leaves no ring") {
+			t.Errorf("%v cm: %v", hole, err)
+		}
 	}
 }

@@ -33,3 +33,23 @@ func TestStitchesBesideAGusset(t *testing.T) {
 		t.Errorf("no remedy: %+v", refusal.Violations)
 	}
 }
+
+// One stitch, and once the hand's circumference, are no plural.
+func TestThumbsInTheSingular(t *testing.T) {
+	_, err := PlanThumb(ThumbInput{Gauge: &gauge.Gauge{Stitches: 28, Rows: 38}, HandStitches: new(48),
+		BesideStitches: new(1), PalmStitches: new(0)})
+	if err == nil || !strings.Contains(err.Error(), "1 stitch beside the gusset is held too") {
+		t.Error(err)
+	}
+	out, err := PlanThumb(ThumbInput{Gauge: &gauge.Gauge{Stitches: 32, Rows: 16}, HandStitches: new(72), PalmStitches: new(9)})
+	if err != nil {
+		t.Fatal(err)
+	}
+	told := ""
+	for _, n := range out.Notices {
+		told += n.Description + "\n"
+	}
+	if !strings.Contains(told, "high, as much as the hand's circumference") {
+		t.Error(told)
+	}
+}

@@ -46,9 +46,13 @@ func (t *thumb) unlike(in ThumbInput, gussetRounds int) []report.Notice {
 		if field == "" {
 			field = "every_rounds"
 		}
+		much := measure.Decimal(part, 2) + " times"
+		if much == "1 times" {
+			much = "as much as"
+		}
 		list = append(list, report.Notice{Reason: GussetUnlikeHands, Field: field, Description: "the gusset is " +
-			in.DisplayUnit.Size(t.rw.SizeCm(gussetRounds)) + " high, " + measure.Decimal(part, 2) +
-			" times the hand's circumference; gussets commonly have about a third of it"})
+			in.DisplayUnit.Size(t.rw.SizeCm(gussetRounds)) + " high, " + much +
+			" the hand's circumference; gussets commonly have about a third of it"})
 	}
 	return list
 }
