@@ -8,7 +8,7 @@ import (
 
 // unitsAStep is how much of an edge is looked at for a step of the price: rows times
 // stitches. When that is used up nothing more is tried, remedies least of all.
-const unitsAStep = 5
+const unitsAStep = 6
 
 // unitsOf is how much is looked at of an edge: the more, the farther it may lie off.
 func (s settled) unitsOf(rows, stitches int) int {
