@@ -216,13 +216,17 @@ func (p *parser) pickingUp(line *Line) bool {
 		return false
 	}
 	var sum []int
+	rated := false
 	for more := true; more; {
 		first := p.next
-		n := p.pickedUpPart()
-		if n == nil {
+		var n []int
+		if p.rateFirst() {
+			rated = true
+		} else if n = p.pickedUpPart(); n == nil {
 			return false
+		} else {
+			sum = added(sum, n, p.sizes)
 		}
-		sum = added(sum, n, p.sizes)
 		from := p.next
 		p.alongWhich(info)
 		if p.waited(first, from) {
@@ -233,7 +237,9 @@ func (p *parser) pickingUp(line *Line) bool {
 	if p.peek().is(",") && p.startsItem(p.next+1) {
 		return false
 	}
-	info.counts = sum
+	if info.counts = sum; rated {
+		info.counts = nil // the line counts them, after these words
+	}
 	if info.kind != lineUnread {
 		info.kind = linePickUp
 	}
@@ -327,7 +333,9 @@ func (p *parser) pickUpAgain() bool {
 
 // remarkHere passes over a remark in brackets, "(one in each bump)", and is never true.
 func (p *parser) remarkHere() bool {
-	if p.peek().is("(") && !p.claimAhead() {
+	if end := p.bracketedRate(p.next); end != 0 {
+		p.next = end
+	} else if p.peek().is("(") && !p.claimAhead() {
 		if end := p.remarkEnd(p.next); end != 0 {
 			p.next = end
 		}

@@ -24,13 +24,7 @@ func (r *runner) moved(i int) {
 		r.take(l)
 	case linePickUp:
 		r.fromHolders(l.info.waiting)
-		n := int64(at(l.info.counts, r.size))
-		r.broughtLast = n
-		if r.known && !r.fresh {
-			r.changeBy(n)
-		} else {
-			r.begin(n)
-		}
+		r.pickedUp(l)
 		if !r.round {
 			r.side = l.info.side.Other() // it is worked on the side that faces
 		}

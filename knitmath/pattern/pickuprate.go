@@ -7,10 +7,12 @@ func (p *parser) rateAt(i int) int {
 		i++
 	}
 	end, _ := p.sizedEnd(i)
-	if end == 0 || !p.tokens[end].stitches() || !p.tokens[end+1].is("in", "for", "per", "from", "to") {
+	if end == 0 || !p.tokens[end].stitches() || !p.tokens[end+1].is("in", "for", "per", "from", "to", "out") {
 		return 0
 	}
-	end += 2
+	if end += 2; p.tokens[end-1].is("out") && p.tokens[end].is("of") {
+		end++
+	}
 	each := p.tokens[end-1].is("per")
 	for p.tokens[end].is("every", "each", "the") {
 		each = true
@@ -22,10 +24,80 @@ func (p *parser) rateAt(i int) int {
 	for p.tokens[end].is("selvedge", "selvage", "edge", "garter", "cast-on", "bound-off", "bo", "slipped", "chain") {
 		end++
 	}
-	if !each || !p.tokens[end].row() && !p.tokens[end].stitches() && !p.tokens[end].is("ridge", "ridges", "bump", "loop") {
+	if !each || !p.tokens[end].row() && !p.tokens[end].stitches() && !p.tokens[end].is("ridge", "ridges", "bump", "bumps", "loop", "loops") {
 		return 0
 	}
 	return end + 1
+}
+
+// rateFirst passes over the rate that stands where the number of stitches is expected, "pick up and knit 3 sts for
+// every 4 rows", and reports whether it does. Many more stitches than rows are a number, not a rate.
+func (p *parser) rateFirst() bool {
+	end := p.rateAt(p.next)
+	if end == 0 || !p.anyOf(p.next, end, "every", "each", "per") {
+		return false
+	}
+	i, rows := p.next, int64(1)
+	for p.tokens[i].kind != tokenNumber {
+		i++
+	}
+	for k := i + 1; k < end; k++ {
+		if t := &p.tokens[k]; t.kind == tokenNumber {
+			rows = int64(t.number)
+		}
+	}
+	if int64(p.tokens[i].number) > 2*rows {
+		return false
+	}
+	p.next = end
+	return true
+}
+
+// bracketedRate is the index after "(3 sts for every 4 rows)" at token i; 0 if that is not what stands there.
+func (p *parser) bracketedRate(i int) int {
+	if !p.tokens[i].is("(") {
+		return 0
+	}
+	if end := p.rateAt(p.pickUpTo(i + 1)); end != 0 && p.tokens[end].is(")") {
+		return end + 1
+	}
+	return 0
+}
+
+// pickedUp picks stitches up beside those that are there.
+func (r *runner) pickedUp(l *Line) {
+	if l.info.counts == nil {
+		r.byRate(l)
+		return
+	}
+	n := int64(at(l.info.counts, r.size))
+	r.broughtLast = n
+	if r.known && !r.fresh {
+		r.changeBy(n)
+	} else {
+		r.begin(n)
+	}
+}
+
+// byRate picks stitches up of which only a rate is said: as many as the line counts. A count of more than are on
+// the needle is of all of them.
+func (r *runner) byRate(l *Line) {
+	n, ok := r.claim(l)
+	live := int64(0)
+	if r.known && !r.fresh {
+		live = r.now.total()
+	}
+	switch {
+	case !ok:
+		r.fault(KindQuestion, ReasonUnread, l.info.at, 0, "how many stitches are picked up in all? only how closely is said")
+		r.known = false
+		return
+	case n > live:
+		r.broughtLast = n - live
+	default:
+		r.broughtLast = n
+	}
+	r.begin(live + r.broughtLast)
 }
 
 // pickUpTo is the index after "pick up and knit no more than" at token i.

@@ -164,7 +164,9 @@ func (r *runner) close(i int, start hand) {
 		c.EndStitches[r.size] = int(r.now.total())
 		r.counted = i
 	}
-	r.compare(l, start)
+	if l.info.kind != linePickUp || l.info.counts != nil { // of a rate the count has been taken
+		r.compare(l, start)
+	}
 	if l.info.beside && l.info.kind != lineRow && len(l.ClaimedStitches) > 0 && r.known { // of a row it is compared when it is worked
 		r.compareParts(l, start)
 	}
