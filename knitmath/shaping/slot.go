@@ -116,6 +116,10 @@ func (t taper) total() int { return measure.Abs(t.end - t.start) }
 func (t *taper) vetFits(c *fault.Checks, between string) {
 	if t.total()%t.perRow() != 0 {
 		c.Infeasible(t.notWhole(), t.from, t.to)
+		near := *t // the height is judged by as few shaping rows as another count may take
+		if near.k = max(1, t.total()/t.perRow()); near.k > t.slots {
+			c.Infeasible(between+"even for "+report.CountOf(near.k*t.perRow(), "stitches")+" "+near.tooFewRows(), t.rowField)
+		}
 		return
 	}
 	t.k = t.total() / t.perRow()

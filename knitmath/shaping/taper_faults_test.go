@@ -151,3 +151,40 @@ func TestTooFewRowsForATaper(t *testing.T) {
 		t.Errorf("refused %d: the sweep has shrunk", refused)
 	}
 }
+
+// A change that no whole shaping rows make in a height that has too few even for less of it is told both at once: the height
+// said to be needed is, for the nearest count on the way.
+func TestTooFewRowsForNoWholeChange(t *testing.T) {
+	told := 0
+	for end := 11; end <= 41; end += 2 {
+		for before := range 6 {
+			in := TaperInput{StartStitches: 10, EndStitches: end, HeightRows: new(6), EvenBeforeRows: &before}
+			_, err := PlanTaper(in)
+			if err == nil || !strings.Contains(err.Error(), "is not a multiple of that") {
+				t.Fatalf("%s: %v", describeTaper(in), err)
+			}
+			near := in
+			near.EndStitches = max(end-1, 12)
+			_, rest, both := strings.Cut(err.Error(), "it takes at least ")
+			if fits := taperRefusal(near) == ""; fits == both {
+				t.Errorf("%s: %v", describeTaper(in), err)
+			}
+			if !both {
+				continue
+			}
+			told++
+			var rows int
+			if _, err := fmt.Sscanf(rest, "%d rows", &rows); err != nil {
+				t.Fatal(err)
+			}
+			longer, shorter := near, near
+			longer.HeightRows, shorter.HeightRows = &rows, new(rows-1)
+			if taperRefusal(longer) != "" || taperRefusal(shorter) == "" {
+				t.Errorf("%s: %v, which is not so", describeTaper(in), err)
+			}
+		}
+	}
+	if told < 50 {
+		t.Errorf("told %d: the sweep has shrunk", told)
+	}
+}
