@@ -157,7 +157,7 @@ func (c *corrector) claims(f *Finding, i int) []candidate {
 		if changes {
 			n = changeOff(atSize(l.ClaimedChangeStitches, number-1), f.DifferenceStitches[k])
 		}
-		if n < 0 || !e.set(&spots[own], n) {
+		if n < 1 || !e.set(&spots[own], n) { // nobody claims no stitches
 			return nil
 		}
 	}

@@ -134,12 +134,22 @@ func (r *runner) holdRest(i int) {
 	r.aside = 0
 }
 
-// take takes stitches up again.
-func (r *runner) take(l *Line) {
-	if r.known && r.now.total() == 0 { // all were bound off: it is the turn of those that "on these only" left out
+// turnOfLeftOut puts what "on these only" left out where it waits when all others are bound off; if some are on the needle
+// still it is asked what becomes of them.
+func (r *runner) turnOfLeftOut(l *Line) {
+	switch {
+	case !r.known || r.aside == 0:
+	case r.now.total() == 0:
 		r.put(r.aside)
 		r.aside = 0
+	case l.info.only != nil && !r.quiet && !r.unsureHeld && !r.says(l, "these"):
+		r.fault(KindQuestion, ReasonUnread, l.info.at, 0, stitches(int(r.now.total()))+" on the needle: what becomes of them?")
 	}
+}
+
+// take takes stitches up again.
+func (r *runner) take(l *Line) {
+	r.turnOfLeftOut(l)
 	if l.info.restOf != restNone {
 		r.takeRest(l)
 		return

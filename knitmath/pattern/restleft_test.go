@@ -59,3 +59,34 @@ func TestNothingOnTheNeedle(t *testing.T) {
 		}
 	}
 }
+
+// TestStitchesStillOnTheNeedle: of the 35 that were worked first some are never bound off.
+func TestStitchesStillOnTheNeedle(t *testing.T) {
+	const text = "CO 84 sts.\nKnit 2 rows.\nNext row: K35, BO 14 sts, k to end.\nWork on these 35 sts only.\nKnit 4 rows.\n%s" +
+		"Rejoin yarn to rem 35 sts.\nKnit 4 rows.\nBO all sts."
+	first := map[string]bool{"": false, "Place these 35 sts on a holder.\n": true}
+	for n := 30; n < 36; n++ {
+		first[fmt.Sprintf("BO %d sts at beg of next row.\n", n)] = n == 35
+	}
+	for first, right := range first {
+		out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: fmt.Sprintf(text, first)})
+		if err != nil || right != out.Agrees {
+			t.Errorf("%q agrees is %v: %v %s", first, out.Agrees, err, said(&out))
+		}
+	}
+}
+
+// TestNoCountIsCorrectedToNone: nobody writes that there are 0 stitches.
+func TestNoCountIsCorrectedToNone(t *testing.T) {
+	out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: "CO 35 sts.\nKnit 4 rows.\nBO 35 sts at beg of next row. (3 sts)"})
+	if err != nil || out.Agrees {
+		t.Fatalf("%v %s", err, said(&out))
+	}
+	for _, f := range out.Findings {
+		for _, c := range f.Corrections {
+			if c.Replacement == "0" {
+				t.Errorf("corrected to %q", c.Description)
+			}
+		}
+	}
+}
