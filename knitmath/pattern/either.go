@@ -30,7 +30,7 @@ func (p *parser) either(line *Line) {
 		return
 	}
 	last := &line.Steps[n-1]
-	if !single(last.RemainingStitches, 0) || last.takes == last.leaves && !last.counted || last.Operation == 0 && last.Name == "" ||
+	if !single(last.RemainingStitches, 0) || !last.counted && (last.takes == last.leaves || last.Operation == 0 && last.Name == "") ||
 		last.Operation == stitch.BindOff || last.Name == "hold" {
 		return
 	}
@@ -40,8 +40,17 @@ func (p *parser) either(line *Line) {
 		}
 	}
 	group := append([]Step(nil), line.Steps...)
-	group[n-1].RemainingStitches, group[n-1].Times = nil, one
+	group[n-1] = workedOnce(*last)
 	line.info.either = []Step{{Steps: group, RemainingStitches: toEnd, at: line.Steps[0].at.to(last.at)}}
+}
+
+// workedOnce is a step to the end worked once, with its own number.
+func workedOnce(s Step) Step {
+	if s.Steps != nil {
+		return s.Steps[0]
+	}
+	s.RemainingStitches, s.Times = nil, one
+	return s
 }
 
 // chosen is the profile of a row that can be read in two ways: the one whose count
@@ -89,6 +98,9 @@ func (r *runner) chosen(i int, p *profile, claimed bool) *profile {
 func plainStitches(steps []Step) bool {
 	for i := range steps {
 		s := &steps[i]
+		if s.counted && s.Steps != nil {
+			s = &s.Steps[0]
+		}
 		plain := slices.Contains([]stitch.Op{stitch.Knit, stitch.Purl, stitch.KnitTbl, stitch.PurlTbl}, s.Operation)
 		if s.Steps != nil || s.takes != s.leaves || !plain {
 			return false

@@ -83,3 +83,10 @@ func (l *Line) worked() []Step {
 	}
 	return l.Steps
 }
+
+// movesMarkers reports whether steps place markers, or remove some.
+func movesMarkers(steps []Step) bool {
+	var f facts
+	f.gather(steps)
+	return f.marks
+}

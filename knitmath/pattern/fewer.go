@@ -1,7 +1,7 @@
 package pattern
 
 // fewerSaid is by how many stitches "working 1 st fewer before each decrease" says that what is worked
-// between the changes of a row grows or shrinks each time, and where that stands; 0 if it does not.
+// between the changes of a row grows, or shrinks below 0, each time, and where that stands; 0 if it does not.
 func (r *runner) fewerSaid(l *Line) (n int64, where span) {
 	from := l.info.at
 	tokens := scan(r.piece.source[from.start:max(from.start, from.end)])
@@ -10,15 +10,23 @@ func (r *runner) fewerSaid(l *Line) (n int64, where span) {
 		if tokens[i].kind == tokenNumber {
 			number, written = int(tokens[i].number), true
 		}
-		if written && tokens[i+1].stitches() && tokens[i+2].is("fewer", "less", "more") &&
-			tokens[i+3].is("before", "between", "after") {
-			return int64(number), shifted(tokens[i].span, from)
+		way := &tokens[i+2]
+		if tokens[i+2].stitches() { // "2 fewer sts"
+			way = &tokens[i+1]
 		}
+		if !written || way == &tokens[i+2] && !tokens[i+1].stitches() || !way.is("fewer", "less", "more") ||
+			!tokens[i+3].is("before", "between", "after") {
+			continue
+		}
+		if way.is("more") {
+			return int64(number), shifted(tokens[i].span.to(way.span), from)
+		}
+		return -int64(number), shifted(tokens[i].span.to(way.span), from)
 	}
 	return 0, span{}
 }
 
-// changedEach is by how many stitches the only change of the repeat of a row changes that repeat; 0
+// changedEach is by how many stitches the only change of the repeat of a row changes that repeat, below 0 for fewer; 0
 // where it has another form. The next such row has as many fewer, or more, between its changes.
 func changedEach(steps []Step, size int) int64 {
 	for i := range steps {
@@ -39,7 +47,7 @@ func changedEach(steps []Step, size int) int64 {
 			return 0
 		}
 		t := s.pass(size)
-		return max(t.takes-t.leaves, t.leaves-t.takes)
+		return t.leaves - t.takes
 	}
 	return 0
 }
@@ -50,18 +58,25 @@ func (r *runner) compareFewer(l *Line, lines []int16) {
 		return
 	}
 	n, where := r.fewerSaid(l)
-	for k := len(lines) - 1; k >= 0 && n > 0; k-- {
+	for k := len(lines) - 1; k >= 0 && n != 0; k-- {
 		if lines[k] < 0 {
 			continue
 		}
-		if each := changedEach(r.piece.Lines[lines[k]].Steps, r.size); each > 0 {
+		if each := changedEach(r.piece.Lines[lines[k]].Steps, r.size); each != 0 {
 			if each != n && r.wanted(ReasonClaim, where) {
-				r.fault(KindMistake, ReasonClaim, where, int(n-each), "each repeat has changed by "+stitches(int(each))+", not by "+
-					stitches(int(n)))
+				r.fault(KindMistake, ReasonClaim, where, int(n-each), "each repeat has "+moreOrFewer(each)+", not "+moreOrFewer(n))
 			}
 			return
 		}
 	}
+}
+
+// moreOrFewer is a change of so many stitches in words.
+func moreOrFewer(n int64) string {
+	if n < 0 {
+		return stitches(int(-n)) + " fewer"
+	}
+	return stitches(int(n)) + " more"
 }
 
 // fewerInTail reads "working 1 st fewer before each dec" after rows that are worked again: their plain stitches are other ones

@@ -16,7 +16,7 @@ var steering = map[string]bool{"work": true, "cont": true, "continue": true, "sl
 // stands before a colon, "Heel: work ...". It ends the stitch pattern before it,
 // and begins one if it names one.
 func (p *parser) headed() bool {
-	if !p.lineStart() {
+	if !p.lineStart() || p.picotOff(p.next) {
 		return false
 	}
 	i := p.next
@@ -67,6 +67,11 @@ func (p *parser) headingEnd(i, end int) int {
 		return stop
 	}
 	return p.lead(i, end)
+}
+
+// picotOff reports whether "picot bind-off" stands at token i, which is no heading: all stitches are bound off.
+func (p *parser) picotOff(i int) bool {
+	return p.tokens[i].is("picot") && p.tokens[i+1].is("bind-off", "cast-off", "bind", "bo")
 }
 
 // frontSentence reports whether "Materials. 4 ozs. of wool" stands in the line of token i.

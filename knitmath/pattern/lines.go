@@ -7,8 +7,7 @@ func (p *parser) finish(line *Line, from span) {
 		line.info.speaksOfHeld = p.speaksOfHeld(from, line.info.matches)
 	}
 	line.info.at = from.to(p.last())
-	line.info.places = line.info.kind == linePassed && !p.placesBelow() &&
-		placesMarkers(p.found.source[from.start:max(from.start, line.info.at.end)])
+	p.placesNotSaid(line, from)
 	line.info.ownLine = int(from.line)
 	if line.info.forSizes == 0 {
 		line.info.forSizes = p.forSizes
@@ -154,4 +153,10 @@ func isLabel(text string) bool {
 	p := parser{tokens: padded(text+":", nil), next: leading, sizes: 1, found: findings{source: text + ":"}, piece: &Piece{}}
 	var line Line
 	return p.label(&line) && p.peek().kind == tokenEnd && p.last().end == int32(len(text)+1) && len(p.found.list) == 0
+}
+
+// placesNotSaid notes whether words that are passed over place markers, and do not say where.
+func (p *parser) placesNotSaid(line *Line, from span) {
+	line.info.places = line.info.places || line.info.kind == linePassed && !p.placesBelow() &&
+		placesMarkers(p.found.source[from.start:max(from.start, line.info.at.end)])
 }

@@ -69,6 +69,7 @@ func (p *parser) loosened(line *Line) bool {
 		takes[size], leaves[size] = int(min(t.takes, MaxNumber)), int(min(max(t.leaves, 0), MaxNumber))
 	}
 	p.reading(line.Steps[0].at.to(p.last()), "where these places are is not followed: the count is")
+	line.info.places = movesMarkers(line.Steps)
 	p.worksInAll(line, takes, leaves)
 	return true
 }

@@ -6,9 +6,9 @@ import "example.com/knitmath/knitmath/stitch"
 // "BO all sts loosely".
 func (p *parser) bindingOff(line *Line) bool {
 	info := &line.info
-	p.acceptAny(wordings("three-needle", "3-needle"))
+	p.accept("three-needle", "3-needle", "picot")
 	switch {
-	case p.accept("bo"), p.acceptAll("bind", "off"), p.acceptAll("cast", "off"):
+	case p.accept("bo", "bind-off", "cast-off"), p.acceptAll("bind", "off"), p.acceptAll("cast", "off"):
 	default:
 		return false
 	}

@@ -37,7 +37,7 @@ func (b *proofWriter) findingText(name string, f *Finding) string {
 		text += ", \"" + f.Text + "\""
 	}
 	text += ": " + f.Description
-	if !strings.HasSuffix(text, ".") {
+	if !strings.HasSuffix(text, ".") && !strings.HasSuffix(text, "?") {
 		text += "."
 	}
 	if n := len(f.SizeNumbers); b.piece.SizeCount > 1 && n > 0 && !strings.Contains(f.Description, "size "+numeral(f.SizeNumbers[0])+":") {

@@ -41,6 +41,7 @@ func (e *renumbering) candidate(source string, row int, where string) []candidat
 		return nil
 	}
 	whole := e.spots[first].at.to(e.spots[last].at)
+	whole.end = closedList(source, whole)
 	var b strings.Builder
 	from := whole.start
 	for i, s := range e.spots { // they are set in the order of the text
@@ -64,6 +65,16 @@ func (e *renumbering) candidate(source string, row int, where string) []candidat
 	}
 	says := joined(put) + where + " instead of " + joined(source[whole.start:whole.end])
 	return []candidate{{at: whole, put: put, says: says, row: row, rougher: e.rougher(), far: e.far()}}
+}
+
+// closedList is the end of numbers with the bracket of their list, where it was opened among them.
+func closedList(source string, numbers span) int32 {
+	rest := source[numbers.end:]
+	i := strings.IndexByte(rest, ')')
+	if i < 0 || strings.Trim(rest[:i], "0123456789, ") != "" || !strings.Contains(source[numbers.start:numbers.end], "(") {
+		return numbers.end
+	}
+	return numbers.end + int32(i) + 1
 }
 
 // far is by how much one of the numbers differs at most.
@@ -97,7 +108,7 @@ func wordsAfter(text string) string {
 	line, _, _ := strings.Cut(text[:min(len(text), 40)], "\n")
 	for _, word := range strings.Fields(line) {
 		plain := strings.TrimRight(word, ".,;:)]}")
-		if plain == "" || plain == "and" || strings.ContainsAny(plain, "0123456789([{*=-\n") {
+		if plain == "" || plain == "and" || plain == "until" || strings.ContainsAny(plain, "0123456789([{*=-\n") {
 			break
 		}
 		words += " " + plain

@@ -73,6 +73,9 @@ func (p *parser) toldNumbers(end int) ([]int, bool) {
 // worked; 0 if it is not. What stands before and behind it says which.
 func (p *parser) rowsClaimEnd(i int) (end int, inAll bool) {
 	end, _ = p.sizedEnd(i)
+	if n := i + 2*p.sizes - 1; p.sizes > 1 && end == i+1 && p.listOfSizes(i) { // "(29, 32, 36 rows)"
+		end = n
+	}
 	if end = p.rowsWord(end); end == 0 {
 		return 0, false
 	}
@@ -82,6 +85,19 @@ func (p *parser) rowsClaimEnd(i int) (end int, inAll bool) {
 		return 0, false
 	}
 	return end, total || p.anyOf(end, behind, "all", "total", "altogether")
+}
+
+// listOfSizes reports whether a bracket is opened before token i, and a number for each size follows.
+func (p *parser) listOfSizes(i int) bool {
+	if !p.tokens[i-1].is("(", "[") {
+		return false
+	}
+	for n := 1; n < p.sizes; n++ {
+		if !p.tokens[i+2*n-1].is(",") || p.tokens[i+2*n].kind != tokenNumber {
+			return false
+		}
+	}
+	return true
 }
 
 // rowsWord is the index after "rows", "garter ridges" at token i, after their number; 0 if they do not stand there.

@@ -107,7 +107,9 @@ func (s *scanner) mark(from span, c rune, size int) {
 	case s.lineStart() && s.bullet(c, size), strings.ContainsRune(tickMarks, c):
 		s.advance(size)
 	default:
-		s.advance(size)
+		if s.advance(size); c == '!' { // "don't twist!" ends a sentence, too
+			c = '.'
+		}
 		s.put(tokenMark, from, string(c))
 		if c == ':' {
 			s.colonDashes()

@@ -43,6 +43,9 @@ func (r *runner) shape(i int) {
 	if !before {
 		r.known = false
 	}
+	if l.info.places { // of a row of which only the count is followed
+		r.marks = marks{lost: true}
+	}
 	r.toEndSide(l)
 	r.ended(l)
 	r.close(i, start)

@@ -169,6 +169,12 @@ func (p *parser) upToStep(w *wording, u extent, at span) (Step, bool) {
 		s.RemainingStitches = u.last
 		return s, true
 	}
+	if w.numbers != nil && !single(w.numbers, 1) && p.tokens[p.next-1].is("across", "around") && w.plain() &&
+		len(p.sofar) > 0 && p.inside == 0 {
+		s := w.step
+		s.Times = w.numbers // "k2, p2 around" repeats the whole, or the last of it: see either
+		return Step{Steps: []Step{s}, RemainingStitches: toEnd, counted: true, at: s.at}, true
+	}
 	if w.numbers != nil && !single(w.numbers, 1) {
 		p.ask(ReasonUnread, at, "a number of stitches and \"to ...\" exclude one another")
 		return Step{}, false
