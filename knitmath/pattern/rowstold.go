@@ -92,7 +92,6 @@ func (r *runner) compareRows(c *rowsClaim) {
 	}
 	r.out.rowsMeant[rowsSaid{c.at.start, r.size}] = counts
 	r.told.begins = append(r.told.begins, int32(after))
-	counts = c.withBefore(&r.piece.Lines[c.line].info, counts, own)
 	if slices.Contains(counts, told) || c.inAll && r.told.unsure || !r.wanted(ReasonRows, c.at) {
 		return
 	}
@@ -101,14 +100,6 @@ func (r *runner) compareRows(c *rowsClaim) {
 		text += ", " + strconv.Itoa(n) + " with those before"
 	}
 	r.fault(KindMistake, ReasonRows, c.at, 0, text+", not "+strconv.Itoa(told))
-}
-
-// withBefore leaves out of numbers of rows that of a repeat alone, where all are told, with those before it.
-func (c *rowsClaim) withBefore(info *lineInfo, counts []int, own int) []int {
-	if info.kind != lineRepeat || info.afresh || !info.total && !c.inAll {
-		return counts
-	}
-	return slices.DeleteFunc(slices.Clone(counts), func(n int) bool { return n == own })
 }
 
 // ridgesOf are the garter ridges of numbers of rows: of an odd number the row that makes no whole one may be counted,
