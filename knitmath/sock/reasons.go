@@ -57,6 +57,10 @@ const babyCm = 13.0
 // notices are the remarks on a toe.
 func (t toe) notices(in ToeInput, out Toe) []report.Notice {
 	list := solid.EndNotice(t.halfway(nil), "tip_stitches", in.TipStitches, out.TipStitches)
+	if last := len(list) - 1; last >= 0 && list[last].Reason == EndUnmet && t.toeUp {
+		list[last].Description = strconv.Itoa(out.TipStitches) + " stitches are cast on where " + strconv.Itoa(*in.TipStitches) +
+			" may be: with fewer the first round has too few to join, or to increase between"
+	}
 	if out.WedgeCount != nil && t.round%*out.WedgeCount != 0 {
 		field := "round_stitches"
 		if t.fitted != nil {

@@ -164,6 +164,10 @@ func (t toe) answer() Toe {
 func (t toe) planClosing(c *fault.Checks, in ToeInput) Toe {
 	q := t.closing(in)
 	plan, refused := q.Plan()
+	for refused == "" && t.toeUp && plan.EndStitches < leastCastOn {
+		q.EndStitches = plan.Rounds[len(plan.Rounds)-1].Instruction.StartStitches
+		plan, refused = q.Plan()
+	}
 	if refused != "" {
 		c.Infeasible("the toe "+refused, t.fields(in)...)
 		return Toe{}
@@ -227,4 +231,6 @@ const (
 	starEnd    = 8
 	// mostDrawnUp is the most stitches that a yarn is drawn through by default. Common practice.
 	mostDrawnUp = 12
+	// leastCastOn is the fewest stitches that are joined in a round with increases between them. Own choice.
+	leastCastOn = 4
 )

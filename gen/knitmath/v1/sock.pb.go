@@ -928,7 +928,7 @@ type PlanToeRequest struct {
 	// refused.
 	TurnMethod TurnMethod `protobuf:"varint,13,opt,name=turn_method,json=turnMethod,proto3,enum=knitmath.v1.TurnMethod" json:"turn_method,omitempty"`
 	// Stitches of the tip at most, 1 to 400: decreases stop there, or from the toe up so many are
-	// cast on. Default of a wedge about a quarter, of a star 8, of a round toe one a section or 12.
+	// cast on, at least 4. Default of a wedge about a quarter, of a star 8, of a round toe one a section or 12.
 	TipStitches *int32 `protobuf:"varint,14,opt,name=tip_stitches,json=tipStitches,proto3,oneof" json:"tip_stitches,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,15,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
@@ -1175,7 +1175,7 @@ type PlanToeResponse struct {
 	//   - TOE_UNLIKE_FEET, at rates, more_even_rounds, wedge_count, centre_stitches or kind: the toe takes over two fifths of
 	//     the foot, which is as long as given, or else as it is around; without gauge 4 rows are taken to be as high as 3 stitches are wide.
 	//   - END_UNMET, at tip_stitches: the tip has more stitches, since there is no room for another
-	//     decrease round; the description says how many.
+	//     decrease round, or fewer cannot be joined; the description says how many.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
