@@ -111,7 +111,11 @@ func TestAdviceOnYokesDoes(t *testing.T) {
 		}
 		refusals++
 		some := false
+		followJoint(t, in, refused)
 		for _, v := range refused.Violations {
+			if strings.HasSuffix(v.Detail, " together with the others") {
+				continue
+			}
 			if followAdvice(t, in, v.Field, v.Detail, followed, false) {
 				some = true
 			}
@@ -123,6 +127,40 @@ func TestAdviceOnYokesDoes(t *testing.T) {
 	t.Logf("of %d refusals %d say what would do; followed %v", refusals, helped, followed)
 	if 2*helped < refusals || len(followed) < 6 {
 		t.Errorf("of %d refusals %d say what would do", refusals, helped)
+	}
+}
+
+// followJoint asks what is said to do only with what other fields are told.
+func followJoint(t *testing.T, in CircularInput, refused *fault.InputError) {
+	t.Helper()
+	all, joint := in, 0
+	for _, v := range refused.Violations {
+		text, ok := strings.CutSuffix(v.Detail, " would do together with the others")
+		if !ok {
+			continue
+		}
+		joint++
+		var number float64
+		if _, err := fmt.Sscan(strings.TrimSuffix(text[strings.LastIndex(text, "; ")+2:], " cm"), &number); err != nil {
+			t.Fatalf("%s: %q: %v", v.Field, v.Detail, err)
+		}
+		switch count := int(number); v.Field {
+		case "neck_stitches":
+			all.NeckStitches = &count
+		case "neck_cm":
+			all.NeckCm = &number
+		case "depth_rounds":
+			all.DepthRounds = &count
+		case "depth_cm":
+			all.DepthCm = &number
+		case "decrease_rounds":
+			all.DecreaseRounds = &count
+		default:
+			t.Fatalf("advice at %s", v.Field)
+		}
+	}
+	if _, err := PlanCircularYoke(all); joint > 0 && err != nil {
+		t.Fatalf("%+v: %v; together: %v", in, refused, err)
 	}
 }
 
