@@ -307,5 +307,5 @@ func TestAsidesChangeNothing(t *testing.T) {
 			}
 		}
 	}
-	askWorded(t, texts, 95, 1)
+	askWorded(t, texts, knittest.Sweep(97, 93), 1) // a short sweep is of other sentences
 }
