@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math/rand/v2"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -144,23 +145,29 @@ func followJoint(t *testing.T, in CircularInput, refused *fault.InputError) {
 		if _, err := fmt.Sscan(strings.TrimSuffix(text[strings.LastIndex(text, "; ")+2:], " cm"), &number); err != nil {
 			t.Fatalf("%s: %q: %v", v.Field, v.Detail, err)
 		}
-		switch count := int(number); v.Field {
-		case "neck_stitches":
-			all.NeckStitches = &count
-		case "neck_cm":
-			all.NeckCm = &number
-		case "depth_rounds":
-			all.DepthRounds = &count
-		case "depth_cm":
-			all.DepthCm = &number
-		case "decrease_rounds":
-			all.DecreaseRounds = &count
-		default:
-			t.Fatalf("advice at %s", v.Field)
-		}
+		setYoke(t, &all, v.Field, number)
 	}
 	if _, err := PlanCircularYoke(all); joint > 0 && err != nil {
 		t.Fatalf("%+v: %v; together: %v", in, refused, err)
+	}
+}
+
+// setYoke sets a field to what is said to do there.
+func setYoke(t *testing.T, in *CircularInput, field string, number float64) {
+	t.Helper()
+	switch count := int(number); field {
+	case "neck_stitches":
+		in.NeckStitches, in.NeckCm = &count, nil
+	case "neck_cm":
+		in.NeckCm = &number
+	case "depth_rounds":
+		in.DepthRounds, in.DepthCm = &count, nil
+	case "depth_cm":
+		in.DepthCm = &number
+	case "decrease_rounds":
+		in.DecreaseRounds = &count
+	default:
+		t.Fatalf("advice at %s", field)
 	}
 }
 
@@ -179,21 +186,19 @@ func followAdvice(t *testing.T, in CircularInput, field, text string, followed m
 		if _, err := fmt.Sscan(value, &number); err != nil {
 			t.Fatal(err)
 		}
-		other, count := in, int(number)
+		told := field
 		switch {
-		case m[3] == " decrease rounds" || field == "decrease_rounds":
-			other.DecreaseRounds = &count
-		case m[1] == "neck" || field == "neck_stitches":
-			other.NeckStitches, other.NeckCm = &count, nil
-		case m[1] == "depth" || m[1] == "yoke" || field == "depth_rounds":
-			other.DepthRounds, other.DepthCm = &count, nil
-		case field == "neck_cm":
-			other.NeckCm = &number
-		case field == "depth_cm":
-			other.DepthCm = &number
-		default:
+		case m[3] == " decrease rounds":
+			told = "decrease_rounds"
+		case m[1] == "neck":
+			told = "neck_stitches"
+		case m[1] == "depth" || m[1] == "yoke":
+			told = "depth_rounds"
+		case !slices.Contains([]string{"decrease_rounds", "neck_stitches", "depth_rounds", "neck_cm", "depth_cm"}, field):
 			return false // other advice, of bands
 		}
+		other := in
+		setYoke(t, &other, told, number)
 		followed[field]++
 		out, err := PlanCircularYoke(other)
 		if err != nil || calm && hasNotice(out, MoreThanAThird, "more than a third") {
