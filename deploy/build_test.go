@@ -7,6 +7,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -194,5 +195,39 @@ func TestDockerfileBuildsByTheScript(t *testing.T) {
 	last := docker[strings.LastIndex(docker, "\nFROM "):]
 	if strings.Count(last, "\nCOPY ") != 1 || strings.Contains(last, "\nRUN ") || strings.Contains(last, "\nADD ") {
 		t.Errorf("the image is not the program alone:%s", last)
+	}
+}
+
+// labelled is a label of the image, and argument a build argument that README.md gives.
+var (
+	labelled = regexp.MustCompile(`org\.opencontainers\.image\.([a-z]+)="([^"]*)"`)
+	argument = regexp.MustCompile(`--build-arg ([A-Z]+)=`)
+)
+
+// The image says by the labels of the OCI's image specification (annotations.md, "Pre-Defined Annotation Keys") what it
+// is and from what it was made, and README.md gives the build every argument that they want.
+func TestImageSaysWhatItIs(t *testing.T) {
+	docker := read(t, "Dockerfile")
+	image := docker[strings.LastIndex(docker, "\nFROM "):]
+	known, _, _ := strings.Cut(image[strings.Index(image, "\nARG ")+len("\nARG "):], "\n")
+	build := read(t, "README.md")
+	build, _, _ = strings.Cut(build[strings.Index(build, "    docker build "):], " .\n")
+	given := argument.FindAllStringSubmatch(build, -1)
+	said := map[string]string{}
+	for _, l := range labelled.FindAllStringSubmatch(image, -1) {
+		said[l[1]] = l[2]
+	}
+	for _, want := range []string{"title", "description"} {
+		if said[want] == "" || strings.Contains(said[want], "$") {
+			t.Errorf("the image's %s is %q", want, said[want])
+		}
+	}
+	for name, of := range map[string]string{"version": "VERSION", "revision": "COMMIT", "source": "SOURCE", "created": "CREATED"} {
+		if said[name] != "$"+of || !slices.Contains(strings.Fields(known), of) {
+			t.Errorf("the image's %s is %q, of what it knows: %s", name, said[name], known)
+		}
+		if !slices.ContainsFunc(given, func(g []string) bool { return g[1] == of }) {
+			t.Errorf("README.md builds the image without %s: %s", of, build)
+		}
 	}
 }
