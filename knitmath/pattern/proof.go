@@ -67,6 +67,8 @@ type proofWriter struct {
 	piece  *Piece
 	worked *Worked
 	passed bool // the line that began last is passed over, and may go on
+	// readings are the findings of how it was read, by their text and what they say.
+	readings map[string][]*Finding
 }
 
 func (b *proofWriter) line(text string) {

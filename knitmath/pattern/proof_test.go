@@ -100,3 +100,18 @@ func TestTurnedWhereTheCountIsNotKnown(t *testing.T) {
 		t.Errorf("%v: %s", err, judgedText(out.Findings))
 	}
 }
+
+// How a word is read is printed where it stands first; every place of it is among the findings.
+func TestProofSaysOnceHowAWordIsRead(t *testing.T) {
+	text := "CO 10 sts.\nRow 1: K2, M1, k6, M1, k2. 12 sts.\nRow 2: Purl.\nRow 3: K2, M1, k8, M1, k2. 14 sts.\n"
+	out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text, WithProof: true})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if n := strings.Count(out.Proof, "leans either way"); n != 1 || !strings.Contains(out.Proof, "It stands in 4 places.") {
+		t.Errorf("said %d times in\n%s", n, out.Proof)
+	}
+	if len(out.Findings) != 4 {
+		t.Errorf("%d findings, not 4", len(out.Findings))
+	}
+}

@@ -2,9 +2,11 @@ package pattern
 
 import "strings"
 
-// finding writes what was found, below its line.
+// finding writes what was found, below its line. How a word is read is written where it
+// stands first, with the number of its places.
 func (b *proofWriter) finding(f *Finding) {
 	mark, name := markReading, "read as"
+	places := b.places(f)
 	switch {
 	case f.Kind == KindMistake:
 		mark, name = markMistake, "mistake"
@@ -12,9 +14,15 @@ func (b *proofWriter) finding(f *Finding) {
 		mark, name = markQuestion, "question"
 	case f.Reason == ReasonPassedOver:
 		return // the margin says it, or it is of no weight
+	case len(places) > 0 && places[0] != f:
+		return
 	}
 	const indent = proofMark + proofLine + proofRows + 2 + proofSide
-	parts := wrapped(shown(b.findingText(name, f)), proofWidth-indent-2)
+	text := b.findingText(name, f)
+	if len(places) > 1 {
+		text += " It stands in " + numeral(len(places)) + " places."
+	}
+	parts := wrapped(shown(text), proofWidth-indent-2)
 	for i := range f.Corrections {
 		if rows := f.Corrections[i].Replacement; strings.Contains(rows, "\n") { // rows that are put in are written out
 			for _, row := range strings.Split(rows, "\n") {
@@ -28,6 +36,22 @@ func (b *proofWriter) finding(f *Finding) {
 		}
 		b.line(left(mark, proofMark) + strings.Repeat(" ", indent-proofMark+2) + part)
 	}
+}
+
+// places are the findings that say of the same word what f says, if it is how a word is read.
+func (b *proofWriter) places(f *Finding) []*Finding {
+	if f.Kind != KindReading || strings.ContainsAny(f.Text, " \n") {
+		return nil
+	}
+	if b.readings == nil {
+		b.readings = map[string][]*Finding{}
+		for i := range b.out.Findings {
+			if g := &b.out.Findings[i]; g.Kind == KindReading {
+				b.readings[g.Text+"\n"+g.Description] = append(b.readings[g.Text+"\n"+g.Description], g)
+			}
+		}
+	}
+	return b.readings[f.Text+"\n"+f.Description]
 }
 
 // findingText is what was found, where, in which sizes, and with what it would be right.
