@@ -18,6 +18,7 @@ import (
 
 	"example.com/knitmath/service/admit"
 	"example.com/knitmath/service/conns"
+	"example.com/knitmath/service/trace"
 )
 
 // reasonOverloaded is the ErrorInfo reason of a call that was refused because of
@@ -31,55 +32,60 @@ const bytesPerStep = 64
 // is made into bytes, and none while they are sent: a caller who reads slowly must
 // not keep others from being answered.
 type admission struct {
-	gate     *admit.Gate
-	refusals *refusals
+	gate      *admit.Gate
+	refusals  *refusals
+	unreached *unreached
 }
 
 // around gives each gRPC call its place, around all else that is done for it: what
 // returns from it goes to the codec, which ends the work (questionCodec).
 func (a admission) around(inner grpc.UnaryServerInterceptor) grpc.UnaryServerInterceptor {
 	return func(ctx context.Context, req any, info *grpc.UnaryServerInfo, handler grpc.UnaryHandler) (any, error) {
-		reply := &countedReply{conn: conns.OfCall(ctx)}
-		reply.call = a.gate.NewCall(roomOf(reply.conn))
+		call := openCallOf(ctx)
 		handed := false
 		defer func() { // Also when something panics: the place would be lost for ever.
 			if !handed {
-				reply.call.Leave()
+				call.work.Leave()
 			}
 		}()
-		resp, err := inner(admit.With(ctx, reply.call), req, info, handler)
+		resp, err := inner(ctx, req, info, handler)
 		if err != nil {
 			if md := pushback(err); md != nil {
 				_ = grpc.SetTrailer(ctx, md) // Fails only when the call has ended, and then nobody waits.
 			}
 			return nil, err
 		}
-		reply.message = resp
+		call.reply = countedReply{message: resp, work: &call.work, conn: call.conn}
 		if message, ok := resp.(proto.Message); ok {
-			reply.size = proto.Size(message)
-			shortPlain(ctx, reply.size, reply.conn)
+			call.reply.size = proto.Size(message)
+			shortPlain(ctx, call.reply.size, call.conn)
 		}
 		handed = true
-		return reply, nil
+		return &call.reply, nil
 	}
 }
 
-// roomOf asks a connection for room; there are none in tests without a network.
-func roomOf(conn *conns.Conn) func(dear bool) bool {
+// workOf is the work of a call that came by a connection; there is none in tests without
+// a network.
+func (a admission) workOf(conn *conns.Conn) admit.Call {
 	if conn == nil {
-		return func(bool) bool { return true }
+		return a.gate.NewCall(nil)
 	}
-	return conn.Room
+	return a.gate.NewCall(conn)
 }
 
 // begin is asked for every gRPC call before its question is read. Whoever asks how
 // the service does is always heard. It is called with a lock of the connection held.
 func (a admission) begin(ctx context.Context, info *tap.Info) (context.Context, error) {
-	if conn := conns.OfCall(ctx); conn != nil && !strings.HasPrefix(info.FullMethodName, healthMethods) && !conn.MayBegin() {
+	conn := conns.OfCall(ctx)
+	if conn != nil && !strings.HasPrefix(info.FullMethodName, healthMethods) && !conn.MayBegin() {
 		a.refusals.refused(ctx, faceGRPC, reasonOverloaded, "call", func() []slog.Attr { return nil })
 		return nil, noRoom().Err()
 	}
-	return countUnreached(ctx, a.refusals), nil
+	call := &openCall{Context: ctx, conn: conn, work: a.workOf(conn)}
+	call.request.Ask(info.Header[trace.IDMetadata])
+	a.unreached.add(call)
+	return call, nil
 }
 
 const healthMethods = "/grpc.health.v1.Health/"
@@ -91,7 +97,7 @@ func noRoom() *status.Status {
 
 // stream bounds the calls that last, such as watches of the health.
 func (a admission) stream(srv any, ss grpc.ServerStream, _ *grpc.StreamServerInfo, handler grpc.StreamHandler) error {
-	if conn := conns.OfCall(ss.Context()); conn != nil {
+	if conn := openCallOf(ss.Context()).conn; conn != nil {
 		end, ok := conn.Watch()
 		if !ok {
 			err := noRoom().Err()
@@ -164,12 +170,12 @@ func (h *heldWriter) Unwrap() http.ResponseWriter { return h.ResponseWriter }
 // enter lets a JSON call in, at the price of reading so many bytes, before they are
 // read. What is returned stands for w and r; ok is false when the call was refused.
 func (a admission) enter(w http.ResponseWriter, r *http.Request, size int) (_ *leavingWriter, _ *http.Request, ok bool) {
-	call := a.gate.NewCall(roomOf(conns.OfRequest(r)))
+	call := a.workOf(conns.OfRequest(r))
 	if err := call.Enter(r.Context(), size/bytesPerStep); err != nil {
 		a.refuseForLoad(w, r, err)
 		return nil, nil, false
 	}
-	return &leavingWriter{w, call}, r.WithContext(admit.With(r.Context(), call)), true
+	return &leavingWriter{w, &call}, r.WithContext(admit.With(r.Context(), &call)), true
 }
 
 // refuseForLoad answers a call that the gate has not let in.

@@ -19,7 +19,7 @@ func fillLane(t *testing.T, server *running) (leave func()) {
 	t.Helper()
 	var calls []*admit.Call
 	for {
-		c := server.gate.NewCall(func(bool) bool { return true })
+		c := server.gate.NewCall(nil)
 		if err := c.Enter(t.Context(), 1); err != nil {
 			return func() {
 				for _, c := range calls {
@@ -27,7 +27,7 @@ func fillLane(t *testing.T, server *running) (leave func()) {
 				}
 			}
 		}
-		calls = append(calls, c)
+		calls = append(calls, &c)
 	}
 }
 

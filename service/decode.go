@@ -39,8 +39,7 @@ type unreadError struct {
 func (u *unreadError) Error() string { return u.reason + ": " + u.cause.Error() }
 
 // read reads a message by receive, which is gRPC's way to do it.
-func read(receive func(any) error, into any) error {
-	in := &incoming{into: into}
+func (in *incoming) read(receive func(any) error) error {
 	err := receive(in)
 	switch code := status.Code(err); {
 	case err == nil && in.wrong == nil:
@@ -83,13 +82,18 @@ func (c questionCodec) Unmarshal(data mem.BufferSlice, v any) error {
 	if !ok {
 		return c.CodecV2.Unmarshal(data, v)
 	}
-	whole := data.MaterializeToBuffer(mem.DefaultBufferPool())
-	defer whole.Free()
-	if m, ok := in.into.(proto.Message); ok && wireParts(whole.ReadOnlyData(), m.ProtoReflect().Descriptor(), 0) > maxParts {
-		in.wrong = errManyParts
+	m, ok := in.into.(proto.Message)
+	if !ok { // of the older kind, as reflection's may be
+		in.wrong = c.CodecV2.Unmarshal(data, in.into)
 		return nil
 	}
-	in.wrong = c.CodecV2.Unmarshal(mem.BufferSlice{whole}, in.into)
+	whole := data.MaterializeToBuffer(mem.DefaultBufferPool())
+	defer whole.Free()
+	if wireParts(whole.ReadOnlyData(), m.ProtoReflect().Descriptor(), 0) > maxParts {
+		in.wrong = errManyParts
+	} else {
+		in.wrong = proto.Unmarshal(whole.ReadOnlyData(), m)
+	}
 	return nil
 }
 
@@ -104,7 +108,7 @@ func (c questionCodec) Marshal(v any) (data mem.BufferSlice, err error) {
 		}
 	}()
 	if r, ok := v.(*countedReply); ok {
-		defer r.call.Leave()
+		defer r.work.Leave()
 		if message, ok := r.message.(proto.Message); ok && r.conn != nil {
 			return r.write(message)
 		}
@@ -113,11 +117,12 @@ func (c questionCodec) Marshal(v any) (data mem.BufferSlice, err error) {
 	return c.CodecV2.Marshal(v)
 }
 
-// decodedSeen registers services whose messages are read as said above. begin is
-// what happens to every call before that; what it returns, at its end.
+// decodedSeen registers services whose messages are read as said above. judge is
+// asked of every call before that, and named when it ends.
 type decodedSeen struct {
 	to     grpc.ServiceRegistrar
-	begin  func(context.Context) (context.Context, func(error))
+	judge  func(context.Context) context.Context
+	named  *named
 	faults *faults
 }
 
@@ -133,8 +138,9 @@ func (d decodedSeen) RegisterService(desc *grpc.ServiceDesc, impl any) {
 
 func (d decodedSeen) seen(fullMethod string, handler grpc.MethodHandler) grpc.MethodHandler {
 	return func(impl any, ctx context.Context, dec func(any) error, interceptor grpc.UnaryServerInterceptor) (answer any, err error) {
-		ended := func(error) {}
-		defer func() { ended(err) }()
+		call := openCallOf(ctx)
+		call.reached.Store(true)
+		defer func() { d.named.ended(ctx, &call.request, err) }()
 		// The last net, under interceptors and decoders: gRPC has none, and the
 		// process would end.
 		defer func() {
@@ -142,31 +148,25 @@ func (d decodedSeen) seen(fullMethod string, handler grpc.MethodHandler) grpc.Me
 				answer, err = nil, d.faults.panicked(ctx, whereCall, value)
 			}
 		}()
-		reached(ctx)
-		ctx, ended = d.begin(ctx)
-		var unread error
+		ctx = d.judge(ctx)
 		answer, err = handler(impl, ctx, func(into any) error {
-			if unread = refusedFor(ctx); unread == nil {
-				unread = read(dec, into)
+			if call.unread = refusedFor(ctx); call.unread == nil {
+				call.into = into
+				call.unread = call.read(dec)
 			}
-			return unread
+			return call.unread
 		}, interceptor)
-		if unread == nil || interceptor == nil {
+		if call.unread == nil || interceptor == nil {
 			return answer, err
 		}
-		refuse := func(context.Context, any) (any, error) { return nil, unread }
+		refuse := func(context.Context, any) (any, error) { return nil, call.unread }
 		return interceptor(ctx, nil, &grpc.UnaryServerInfo{Server: impl, FullMethod: fullMethod}, refuse)
 	}
 }
 
 // readingStream reads the messages of a stream likewise.
-type readingStream struct {
-	grpc.ServerStream
-	ctx context.Context
-}
-
-func (s readingStream) Context() context.Context { return s.ctx }
+type readingStream struct{ grpc.ServerStream }
 
 func (s readingStream) RecvMsg(m any) error {
-	return read(s.ServerStream.RecvMsg, m)
+	return (&incoming{into: m}).read(s.ServerStream.RecvMsg)
 }

@@ -1,7 +1,6 @@
 package service
 
 import (
-	"context"
 	"time"
 
 	"google.golang.org/grpc"
@@ -38,10 +37,10 @@ func newGRPCServer(
 	m *metrics, release Release, who callers, in admission,
 	unary grpc.UnaryServerInterceptor, stream grpc.StreamServerInterceptor, h *health.Server, age time.Duration, more ...grpc.ServerOption,
 ) (*grpc.Server, grpc.ServiceRegistrar) {
-	begin, beginStream := onGRPC(release)
+	says := newNamed(release)
 	s := grpc.NewServer(append(more,
 		grpc.UnaryInterceptor(in.around(unary)),
-		grpc.ChainStreamInterceptor(in.stream, beginStream, who.stream, stream),
+		grpc.ChainStreamInterceptor(in.stream, says.stream, who.stream, stream),
 		grpc.UnknownServiceHandler(unknownMethod(m.refusals)),
 		grpc.InTapHandle(in.begin),
 		grpc.ForceServerCodecV2(newQuestionCodec(m.faults)),
@@ -72,10 +71,7 @@ func newGRPCServer(
 			PermitWithoutStream: true,
 		}),
 	)...)
-	seen := decodedSeen{s, func(ctx context.Context) (context.Context, func(error)) {
-		ctx, ended := begin(ctx)
-		return who.judge(ctx), ended
-	}, m.faults}
+	seen := decodedSeen{s, who.judge, says, m.faults}
 	healthv1.RegisterHealthServer(seen, h)
 	registerReflection(s)
 	return s, seen

@@ -24,40 +24,44 @@ func onHTTP(release Release, next http.Handler) http.Handler {
 	})
 }
 
-// onGRPC says so in the metadata of every call. It stands in front of the
-// chains that are shared with JSON: there it would be told, for every call, that
-// nobody sends metadata. What begin returns beside the context is told how the call
-// ended: of answers it is the header, of errors the trailer. An error with a header of
-// its own has begun to be answered, and no client that retries asks again.
+// named says so in the metadata of every call over gRPC. It stands in front of the chains that are shared with JSON: there
+// it would be told, for every call, that nobody sends metadata.
 //
 // An id of ours is told with errors and streams, which alone the log has by it: with a
 // good answer it would be of no use, and a header that is another each time goes through
 // the tables of both ends, which took as long as working out a short answer.
-func onGRPC(release Release) (begin func(context.Context) (context.Context, func(error)), stream grpc.StreamServerInterceptor) {
+type named struct {
+	key     string
+	version []string
+	alone   metadata.MD
+}
+
+func newNamed(release Release) *named {
 	key, version := strings.ToLower(releaseHeader), []string{release.Version}
-	whole := func(request *trace.Request) metadata.MD {
-		return metadata.MD{key: version, trace.IDMetadata: []string{request.ID()}}
+	return &named{key, version, metadata.MD{key: version}}
+}
+
+// whole says the id of the request beside the release.
+func (n *named) whole(r *trace.Request) metadata.MD {
+	return metadata.MD{n.key: n.version, trace.IDMetadata: []string{r.ID()}}
+}
+
+// ended says it of an answer in its header and of an error in its trailer: an error with a header of its own has begun to
+// be answered, and no client that retries asks again.
+func (n *named) ended(ctx context.Context, r *trace.Request, err error) {
+	switch {
+	case err != nil:
+		_ = grpc.SetTrailer(ctx, n.whole(r)) // Fails only when the call has ended already.
+	case r.Asked() != "":
+		_ = grpc.SetHeader(ctx, n.whole(r)) // Fails only when headers are on their way already, which none can be yet.
+	default:
+		_ = grpc.SetHeader(ctx, n.alone) // Likewise.
 	}
-	releaseAlone := metadata.MD{key: version}
-	begin = func(ctx context.Context) (context.Context, func(error)) {
-		request := trace.NewRequest(metadata.ValueFromIncomingContext(ctx, trace.IDMetadata))
-		ctx = trace.With(ctx, request)
-		return ctx, func(err error) {
-			switch {
-			case err != nil:
-				_ = grpc.SetTrailer(ctx, whole(request)) // Fails only when the call has ended already.
-			case request.Asked() != "":
-				_ = grpc.SetHeader(ctx, whole(request)) // Fails only when headers are on their way already, which none can be yet.
-			default:
-				_ = grpc.SetHeader(ctx, releaseAlone) // Likewise.
-			}
-		}
-	}
-	stream = func(srv any, ss grpc.ServerStream, _ *grpc.StreamServerInfo, handler grpc.StreamHandler) error {
-		reached(ss.Context())
-		request := trace.NewRequest(metadata.ValueFromIncomingContext(ss.Context(), trace.IDMetadata))
-		_ = ss.SetHeader(whole(request))
-		return handler(srv, readingStream{ss, trace.With(ss.Context(), request)})
-	}
-	return begin, stream
+}
+
+func (n *named) stream(srv any, ss grpc.ServerStream, _ *grpc.StreamServerInfo, handler grpc.StreamHandler) error {
+	call := openCallOf(ss.Context())
+	call.reached.Store(true)
+	_ = ss.SetHeader(n.whole(&call.request))
+	return handler(srv, readingStream{ss})
 }

@@ -89,7 +89,7 @@ func TestPanicsOfHTTP(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	in := admission{admit.NewGate(admit.DefaultLimits(2)), m.refusals}
+	in := admission{gate: admit.NewGate(admit.DefaultLimits(2)), refusals: m.refusals}
 	made, err := newJSONFace(t.Context(), panickingConn{}, m, callers{}, in, Config{})
 	if err != nil {
 		t.Fatal(err)

@@ -8,12 +8,12 @@ import (
 	"example.com/knitmath/service/conns"
 )
 
-// countedReply is an answer on its way to the codec, with the call whose work ends
+// countedReply is an answer on its way to the codec, with the work that ends
 // there and the connection that has to take it.
 type countedReply struct {
 	message any
 	size    int // of the message as bytes
-	call    *admit.Call
+	work    *admit.Call
 	conn    *conns.Conn
 }
 

@@ -81,14 +81,14 @@ const (
 // Server is the three listeners of one process.
 type Server struct {
 	config Config
-	// grpc answers until the service is asked to end; from then on it ends what it
-	// has begun and grpcLast answers who comes new.
+	// grpc answers until the service is asked to end, and then ends what it has begun; grpcLast answers who comes new.
 	grpc, grpcLast *grpc.Server
 	health         *health.Server
 	keeper         *conns.Keeper
 	http           *http.Server
 	admin          *http.Server
 	gate           *admit.Gate
+	unreached      *unreached
 	ready          atomic.Bool
 
 	grpcListener, httpListener, adminListener net.Listener
@@ -135,8 +135,8 @@ func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error
 	if err != nil {
 		return nil, err
 	}
-	in := admission{admit.NewGate(admit.DefaultLimits(runtime.GOMAXPROCS(0))), m.refusals}
-	s.gate, s.keeper = in.gate, conns.NewKeeper(conns.DefaultLimits())
+	in := admission{admit.NewGate(admit.DefaultLimits(runtime.GOMAXPROCS(0))), m.refusals, newUnreached(m.refusals)}
+	s.gate, s.unreached, s.keeper = in.gate, in.unreached, conns.NewKeeper(conns.DefaultLimits())
 	for _, c := range []prometheus.Collector{s.gate, s.keeper, readiness(&s.ready)} {
 		if err := config.Registry.Register(c); err != nil {
 			return nil, err
@@ -153,9 +153,8 @@ func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error
 		register(seen)
 		*server = made
 	}
-	// Every counter exists from the start, so that a rate over it is 0 and not
-	// absent before the first call, and the first fault of the service's own is
-	// seen as an increase.
+	// Every counter exists from the start, so that a rate over it is 0 and not absent before
+	// the first call, and the first fault of the service's own is seen as an increase.
 	m.calls.expect(s.grpc.GetServiceInfo())
 
 	local := newInProcess(unary)
@@ -221,6 +220,7 @@ func (s *Server) Serve(ctx context.Context) error {
 	go watched.Watch(looking, watched.Every, s.files...)
 	failed := make(chan error, 3)
 	go s.keeper.Run(looking)
+	go s.unreached.run(looking)
 	go func() { failed <- s.grpc.Serve(s.relay.Shift()) }()
 	go func() { failed <- s.serveHTTP() }()
 	go func() { failed <- s.admin.Serve(s.adminFace) }()

@@ -94,16 +94,20 @@ func (r *Refusal) Error() string { return "refused for load: " + string(r.Cause)
 // Call is what one call holds of a gate. It belongs to the goroutine that works on
 // the call.
 type Call struct {
-	gate *Gate
-	// room says whether the caller may be sent more.
-	room func(dear bool) bool
-	lane *lane
-	cost int
+	gate  *Gate
+	taker Taker
+	lane  *lane
+	cost  int
 }
 
-// NewCall is a call that holds nothing yet. room says whether there is room for
-// one more answer to its caller; it is asked before the call is worked on.
-func (g *Gate) NewCall(room func(dear bool) bool) *Call { return &Call{gate: g, room: room} }
+// Taker is who takes an answer. Room says whether there is room for one more, before a
+// call is worked on.
+type Taker interface{ Room(dear bool) bool }
+
+// NewCall is a call that holds nothing yet. Where there is no taker there is always room.
+func (g *Gate) NewCall(to Taker) Call { return Call{gate: g, taker: to} }
+
+func (c *Call) room(dear bool) bool { return c.taker == nil || c.taker.Room(dear) }
 
 // Enter returns when the call may be worked on, at a cost added to what it has
 // cost so far: reading a question has its price too. The error is a *Refusal, or
@@ -158,15 +162,15 @@ func (g *Gate) refuse(l *lane, cause Cause, after time.Duration) error {
 	return &Refusal{Cause: cause, Dear: l == g.dear, After: after}
 }
 
-// callKey is the place of a Call in a context.
-type callKey struct{}
+// CallKey is the place of a *Call in a context.
+type CallKey struct{}
 
 // With makes the call known to what is called with the context.
-func With(ctx context.Context, c *Call) context.Context { return context.WithValue(ctx, callKey{}, c) }
+func With(ctx context.Context, c *Call) context.Context { return context.WithValue(ctx, CallKey{}, c) }
 
 // From is the call that a context belongs to, or nil.
 func From(ctx context.Context) *Call {
-	c, _ := ctx.Value(callKey{}).(*Call)
+	c, _ := ctx.Value(CallKey{}).(*Call)
 	return c
 }
 

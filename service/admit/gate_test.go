@@ -12,7 +12,16 @@ import (
 	dto "github.com/prometheus/client_model/go"
 )
 
-func always(bool) bool { return true }
+// taker has room as it says.
+type taker func(dear bool) bool
+
+func (t taker) Room(dear bool) bool { return t(dear) }
+
+// newCall is of a caller who takes everything.
+func newCall(g *Gate) *Call {
+	c := g.NewCall(nil)
+	return &c
+}
 
 // small is a gate with one slot a lane.
 func small() *Gate {
@@ -23,7 +32,7 @@ func small() *Gate {
 // enter has a new call enter, and fails the test when it may not.
 func enter(t *testing.T, g *Gate, cost int) *Call {
 	t.Helper()
-	c := g.NewCall(always)
+	c := newCall(g)
 	if err := c.Enter(t.Context(), cost); err != nil {
 		t.Fatal(err)
 	}
@@ -68,7 +77,7 @@ func TestWaitsAreBounded(t *testing.T) {
 			group.Go(func() { enter(t, g, dearCost).Leave() })
 		}
 		synctest.Wait()
-		checkRefused(t, g.NewCall(always).Enter(t.Context(), dearCost), TooManyWait, true)
+		checkRefused(t, newCall(g).Enter(t.Context(), dearCost), TooManyWait, true)
 		first.Leave()
 		group.Wait()
 		checkEmpty(t, g)
@@ -88,7 +97,7 @@ func TestWaitingCostIsBounded(t *testing.T) {
 		var group sync.WaitGroup
 		group.Go(func() { enter(t, g, 90_000).Leave() })
 		synctest.Wait()
-		checkRefused(t, g.NewCall(always).Enter(t.Context(), 20_000), TooManyWait, true)
+		checkRefused(t, newCall(g).Enter(t.Context(), 20_000), TooManyWait, true)
 		first.Leave()
 		group.Wait()
 		checkEmpty(t, g)
@@ -104,7 +113,7 @@ func TestPatience(t *testing.T) {
 		waits := func(want time.Duration) {
 			t.Helper()
 			begin := time.Now()
-			checkRefused(t, g.NewCall(always).Enter(t.Context(), 1), WaitedTooLong, false)
+			checkRefused(t, newCall(g).Enter(t.Context(), 1), WaitedTooLong, false)
 			if took := time.Since(begin); took != want {
 				t.Errorf("waited %v, want %v", took, want)
 			}
@@ -130,7 +139,7 @@ func TestCallerGoesAway(t *testing.T) {
 		first := enter(t, g, 1)
 		ctx, cancel := context.WithCancel(t.Context())
 		gone := make(chan error)
-		go func() { gone <- g.NewCall(always).Enter(ctx, 1) }()
+		go func() { gone <- newCall(g).Enter(ctx, 1) }()
 		synctest.Wait()
 		cancel()
 		if err := <-gone; !errors.Is(err, context.Canceled) {
@@ -148,7 +157,7 @@ func TestGivenUpIsNotWorkedOn(t *testing.T) {
 		g := small()
 		ctx, cancel := context.WithCancel(t.Context())
 		cancel()
-		if err := g.NewCall(always).Enter(ctx, dearCost); !errors.Is(err, context.Canceled) {
+		if err := newCall(g).Enter(ctx, dearCost); !errors.Is(err, context.Canceled) {
 			t.Errorf("a call that was given up before: %v", err)
 		}
 		for range 100 {
@@ -156,7 +165,7 @@ func TestGivenUpIsNotWorkedOn(t *testing.T) {
 			ctx, cancel := context.WithCancel(t.Context())
 			var err error
 			var group sync.WaitGroup
-			group.Go(func() { err = g.NewCall(always).Enter(ctx, 1) })
+			group.Go(func() { err = newCall(g).Enter(ctx, 1) })
 			synctest.Wait()
 			cancel()
 			first.Leave()
@@ -220,7 +229,7 @@ func TestPriceRises(t *testing.T) {
 func TestAnswersNotTaken(t *testing.T) {
 	g := small()
 	asked := 0
-	c := g.NewCall(func(bool) bool { asked++; return asked == 1 })
+	c := g.NewCall(taker(func(bool) bool { asked++; return asked == 1 }))
 	checkRefused(t, c.Enter(t.Context(), dearCost), AnswersNotTaken, true) // Found out after the wait.
 	checkRefused(t, c.Enter(t.Context(), 1), AnswersNotTaken, false)
 	checkEmpty(t, g)

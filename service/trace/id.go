@@ -46,10 +46,15 @@ type Request struct {
 // NewRequest takes what a caller asked for.
 func NewRequest(asked []string) *Request {
 	r := &Request{}
+	r.Ask(asked)
+	return r
+}
+
+// Ask takes what a caller asked for, of a request that is a part of something.
+func (r *Request) Ask(asked []string) {
 	if len(asked) == 1 && plain(asked[0]) {
 		r.asked = asked[0]
 	}
-	return r
 }
 
 // Asked is the id that was asked for and taken, or nothing.
@@ -76,18 +81,19 @@ func plain(id string) bool {
 	return 0 < len(id) && len(id) <= maxIDLength
 }
 
-type requestKey struct{}
+// RequestKey is the place of a *Request in a context.
+type RequestKey struct{}
 
 // With is a context of the request's call.
 func With(ctx context.Context, r *Request) context.Context {
-	return context.WithValue(ctx, requestKey{}, r)
+	return context.WithValue(ctx, RequestKey{}, r)
 }
 
 // Attrs are what a line of the log says of the call: its request id, and its trace
 // where there is one.
 func Attrs(ctx context.Context) []slog.Attr {
 	var attrs []slog.Attr
-	if r, ok := ctx.Value(requestKey{}).(*Request); ok {
+	if r, ok := ctx.Value(RequestKey{}).(*Request); ok {
 		attrs = append(attrs, slog.String("request_id", r.ID()))
 	}
 	if span := oteltrace.SpanContextFromContext(ctx); span.HasTraceID() {
