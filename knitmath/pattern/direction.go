@@ -18,7 +18,7 @@ func (p *parser) direction(line *Line) bool {
 		(*parser).rowsInTurn,
 		(*parser).threeNeedle, (*parser).ontoNeedle, (*parser).fabricRows, (*parser).bareRepeat,
 		(*parser).charted, (*parser).contInThisWay, (*parser).thenEveryRow, (*parser).changesLead, (*parser).colourAtCountTold,
-		(*parser).patternReps, (*parser).changeThisWay, (*parser).onTheseAlone, (*parser).heldTold} {
+		(*parser).patternReps, (*parser).changeThisWay, (*parser).onTheseAlone, (*parser).heldTold, (*parser).castOnFreed} {
 		if read(p, line) {
 			return true
 		}

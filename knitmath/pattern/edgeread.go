@@ -79,6 +79,7 @@ func (p *parser) castOnCount(info *lineInfo, from span) {
 	}
 	p.accept("more", "additional", "further")
 	p.accept("st", "sts", "stitch", "stitches")
+	p.accept("provisionally")
 	info.kind, info.counts = lineCastOn, without(n)
 	if p.led.factor == 2 && p.ledShaped(info, from, info.counts, 1) {
 		return

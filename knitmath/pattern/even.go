@@ -182,11 +182,11 @@ func (p *parser) evenPart(w *evenWork, info *lineInfo) bool {
 	switch {
 	case p.clauseEnds() && !t.is("and") && !p.fabricNext():
 		return false
-	case p.saidEven(w):
+	case p.saidEven(w), p.evenTurns(w, info):
 		return true
 	case p.evenFabric(w, info), p.fabricAsOn(w):
 		return true
-	case t.is("every", "each", "all", "in", "as") && p.asEstablished(w), p.evenCount(w, info), p.evenLength(w), p.evenTurns(w, info):
+	case t.is("every", "each", "all", "in", "as") && p.asEstablished(w), p.evenCount(w, info), p.evenLength(w):
 		return true
 	case p.onTheseStitches(info):
 		w.setUp = true
@@ -249,12 +249,13 @@ func (p *parser) evenLength(w *evenWork) bool {
 func (p *parser) evenTurns(w *evenWork, info *lineInfo) bool {
 	t, first, second := p.peek(), p.ahead(1), p.ahead(2)
 	switch {
+	case second.kind == tokenNumber: // "in rows 1 to 4"
+		return false
 	case t.is("back") && first.is("and") && second.is("forth"):
 		p.next += 3
 		info.turns = constructionFlat
 	case t.is("in") && first.is("rows"):
 		p.next += 2
-		p.accept("round", "rnd")
 		info.turns = constructionFlat
 	case t.is("in") && (first.is("the") && second.is("round", "rnd") || first.is("rnds", "rounds")):
 		p.next += 2
@@ -265,6 +266,7 @@ func (p *parser) evenTurns(w *evenWork, info *lineInfo) bool {
 		return false
 	}
 	w.setUp = true
+	p.accept("of") // "in rounds of st st"
 	return true
 }
 

@@ -160,13 +160,13 @@ func (p *parser) untilAllWorked() bool {
 	if !p.tokens[i].is("all", "no") {
 		return false
 	}
-	for i++; p.tokens[i].is("the", "heel", "side", "more", "rem", "remaining", "of"); i++ {
+	for i++; p.tokens[i].is("the", "heel", "toe", "side", "more", "rem", "remaining", "of", "wrapped", "double"); i++ {
 	}
-	if !p.tokens[i].stitches() {
+	if !p.tokens[i].stitches() && !p.tokens[i].is("wraps") {
 		return false
 	}
 	for i++; p.tokens[i].is("have", "are", "been", "worked", "used", "in", "up", "remain", "at", "each", "side", "sides", "both", "decreased",
-		"consumed", "incorporated", "taken", "joined", "knit", "gone", "completed", "dec'd"); i++ {
+		"consumed", "incorporated", "taken", "joined", "knit", "gone", "completed", "dec'd", "picked", "lifted"); i++ {
 	}
 	if !p.endsAt(i) && !p.tokens[i].is(",", ";", "-", "(") {
 		return false

@@ -169,7 +169,8 @@ func (p *parser) verbOfLead(i, n int, with bool) bool {
 // castingNamed reports whether "cast on" at token n is a way of casting on, "a provisional cast on and
 // waste yarn", and casts nothing on.
 func (p *parser) castingNamed(n int) bool {
-	return p.tokens[n].is("cast", "bind") && p.tokens[n+1].is("on", "off") && p.castAt(n) == 0 && p.tokens[n+2].kind == tokenWord
+	return p.tokens[n].is("cast", "bind") && p.tokens[n+1].is("on", "off") && p.castAt(n) == 0 &&
+		(p.tokens[n+2].kind == tokenWord || p.tokens[n+2].is(","))
 }
 
 // leadsIn reports whether a lead-in may begin with token i, and not "for so many rows".

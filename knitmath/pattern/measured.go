@@ -49,7 +49,7 @@ func (p *parser) rowsToldAt(i int) int {
 		return 0
 	}
 	end = p.toldFabric(end)
-	told := open || i > 1 && p.tokens[i-1].is(",") && p.endsAt(end) && p.tokens[i-2].stitches()
+	told := open || p.endsAt(end) && (i > 1 && p.tokens[i-1].is(",") && p.tokens[i-2].stitches() || p.timesBefore(i))
 	for p.tokens[end].is("have", "been", "worked", "done", "complete", "completed", "all", "total", "made") ||
 		p.tokens[end].is("in") && p.tokens[end+1].is("all", "total") {
 		told = true
@@ -66,6 +66,19 @@ func (p *parser) rowsToldAt(i int) int {
 		return 0
 	}
 	return end
+}
+
+// timesBefore reports whether a number of times stands before token i, set apart from it: "39 more
+// times, 80 rows", "twice = 8 rows", "4 times. Total: 16 rows".
+func (p *parser) timesBefore(i int) bool {
+	apart := 0
+	for ; i > 1 && p.tokens[i-1].is(",", ":", ";", "=", "-", "total", "."); i-- {
+		apart++
+		if p.tokens[i-1].is(".") && !p.tokens[i].is("total") {
+			return false
+		}
+	}
+	return apart > 0 && p.tokens[i-1].is("times", "time", "twice", "more", "x")
 }
 
 // placesMarkers reports whether a sentence that is passed over says that markers are placed:

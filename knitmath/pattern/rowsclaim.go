@@ -81,7 +81,7 @@ func (p *parser) rowsClaimEnd(i int) (end int, inAll bool) {
 	}
 	behind, said := p.rowsDone(end)
 	begin, total := p.beforeRowsClaim(i)
-	if !p.rowsToldBetween(begin, behind, said) {
+	if !p.rowsToldBetween(begin, behind, said) && !(p.timesBefore(i) && p.endsAt(behind)) {
 		return 0, false
 	}
 	return end, total || p.anyOf(end, behind, "all", "total", "altogether")
