@@ -101,7 +101,7 @@ func TestArmholeFaults(t *testing.T) {
 		{func(in *Input) { // a shoulder of 3 and both decreases in one row
 			in.WidthStitches, in.NeckStitches, in.ShoulderSlopeRows, in.FrontDepthRows = new(9), new(5), new(0), new(14)
 			in.ArmholeRows, in.ArmholeSteps = new(8), []ArmholeStep{{3, 1, false}, {5, 1, false}, {7, 1, false}}
-		}, []string{"armhole_steps INFEASIBLE"}},
+		}, []string{"armhole_steps INFEASIBLE", "armhole_steps INFEASIBLE"}}, // in front, and behind straight after the middle
 	} {
 		in := Input{Gauge: ordinary(), Shape: ShapeV, WidthStitches: new(79), NeckStitches: new(27), FrontDepthRows: new(60)}
 		in.ArmholeRows, in.ArmholeSteps = pulloverArmhole()

@@ -58,6 +58,9 @@ func plan(in Input) (Neckline, error) {
 	p.slope = s.slopeOf(p)
 	front, back := s.frontOf(p).front(&c), p.back(&c)
 	if c.Err() == nil {
+		if front.pinches() || back.pinches() {
+			p.makeRoom() // for both, whose shoulders are joined
+		}
 		front.write(&c)
 		back.write(&c)
 	}

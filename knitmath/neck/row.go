@@ -124,12 +124,11 @@ func (w *rowWriter) close(side, n int) {
 }
 
 // decreaseBefore works n stitches, with a decrease that has margin stitches behind it. Straight after
-// a bind-off the first stitch is on the right needle already, and is no half of a decrease: there it
-// has one fewer behind it.
+// a bind-off the first stitch is on the right needle already, and is no half of a decrease.
 func (w *rowWriter) decreaseBefore(n, margin int) {
 	before := n - margin - 2
 	if last := len(w.done) - 1; before == 0 && last >= 0 && w.done[last].Op == stitch.BindOff {
-		before, margin = 1, margin-1
+		before = -1
 	}
 	w.plain(before)
 	w.add(decreaseAt(w.side, false), 1)

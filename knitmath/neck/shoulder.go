@@ -3,6 +3,7 @@ package neck
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
@@ -37,7 +38,7 @@ func (s slope) rows() int {
 var slopeFields = []string{"shoulder_slope_rows", "shoulder_slope_cm", "shoulder_slope_degrees", "edge_stitches", "strap_stitches"}
 
 // slopeOf settles the steps of a shoulder. Every step has the stitches that a decrease
-// beside it takes. The larger ones come first. Published examples have them so (7, 6, 6
+// beside it takes (see makeRoom). The larger ones come first. Published examples have them so (7, 6, 6
 // and 6, 6, 6, 6, 5, 5, 5, 5) and the other way about.
 func (s *settler) slopeOf(p setting) slope {
 	if !p.divided || !s.c.Sound(slopeFields...) {
@@ -74,6 +75,31 @@ func (s *settler) slopeOf(p setting) slope {
 		}
 	}
 	return slope{steps, field}
+}
+
+// makeRoom gives the last step a stitch more, for a decrease in the row that binds off the step
+// before it: one bound-off stitch is on the right needle there, and is no half of it. The larger
+// steps come last then; of equal ones the first gives a stitch.
+func (s slope) makeRoom() {
+	last := len(s.steps) - 1
+	if slices.Reverse(s.steps); s.steps[0] == s.steps[last] {
+		s.steps[0]--
+		s.steps[last]++
+	}
+}
+
+// pinches reports whether the last step has no room for a decrease beside the one before it.
+func (l *layout) pinches() bool {
+	before := len(l.steps) - 2
+	if before < 0 || l.shortRows || l.steps[before+1] > leastStep(l.in) {
+		return false
+	}
+	for side := range 2 {
+		if e, ok := l.at(side, l.slopeRow(side, before)); ok && !e.bindOff {
+			return true
+		}
+	}
+	return false
 }
 
 // stepsOf is how many steps come to a rise, in rows: one for every two, half-way up,

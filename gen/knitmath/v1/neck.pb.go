@@ -362,8 +362,8 @@ type PlanNecklineRequest struct {
 	TurnMethod TurnMethod `protobuf:"varint,22,opt,name=turn_method,json=turnMethod,proto3,enum=knitmath.v1.TurnMethod" json:"turn_method,omitempty"`
 	// Which rows may decrease at the neck. Default right-side rows only.
 	RowChoice RowChoice `protobuf:"varint,23,opt,name=row_choice,json=rowChoice,proto3,enum=knitmath.v1.RowChoice" json:"row_choice,omitempty"`
-	// Plain stitches outside a decrease, 1 to 10. Every step of a shoulder has one more at least.
-	// Default 1.
+	// Plain stitches outside a decrease, 1 to 10. Every step of a shoulder has one more at least,
+	// but the first where the last takes a stitch of it, for a decrease beside it. Default 1.
 	EdgeStitches *int32 `protobuf:"varint,24,opt,name=edge_stitches,json=edgeStitches,proto3,oneof" json:"edge_stitches,omitempty"`
 	// How much farther than the nearest plan one with less to remember may depart from the edge
 	// that is wanted, in stitches, 0 to 3. Default 0 of a round neck, whose later bind-offs are
