@@ -149,34 +149,45 @@ func (m *corpusMistake) judge(out *CheckedInstructions) verdict {
 	return verdictMissed
 }
 
-// standing is what the corpus shows today, kind by kind: pieces read right, of a
-// hundred. Less fails, and so does a piece that is silently wrong beyond those that
-// are known.
-var standing = map[string]int{
-	"abbreviations":   96,
-	"brioche_mosaic":  94,
-	"cables":          100,
-	"charts":          94,
-	"false_alarm":     100,
-	"front_matter":    92,
-	"holders":         94,
-	"labels_sizes":    94,
-	"markers":         94,
-	"passages":        100,
-	"repeats_colours": 94,
-	"shaping":         94,
-	"silence":         96,
-	"stitch_patterns": 93,
-	"typography":      96,
+// standing is what the corpus shows today, kind by kind: pieces read right, and those that are
+// called mistaken and are none, that are refused, and that are missed. Fewer right fails, and more of
+// the others; a needless question takes one from those that are right. Nothing is silently wrong.
+var standing = map[string][verdicts]int{
+	"abbreviations":   {verdictRight: 63},
+	"brioche_mosaic":  {verdictRight: 18},
+	"cables":          {verdictRight: 27},
+	"charts":          {verdictRight: 17},
+	"false_alarm":     {verdictRight: 70},
+	"front_matter":    {verdictRight: 80, verdictRefused: 2},
+	"holders":         {verdictRight: 49},
+	"labels_sizes":    {verdictRight: 68, verdictAlarm: 1},
+	"markers":         {verdictRight: 50},
+	"passages":        {verdictRight: 38},
+	"repeats_colours": {verdictRight: 53, verdictAlarm: 1},
+	"shaping":         {verdictRight: 71, verdictAlarm: 1},
+	"silence":         {verdictRight: 88, verdictAlarm: 2},
+	"stitch_patterns": {verdictRight: 46},
+	"typography":      {verdictRight: 77, verdictRefused: 1},
 }
 
-// silentlyWrong is how many pieces are agreed with and wrong.
-const silentlyWrong = 0
-
-// falseAlarms is how many pieces are called mistaken that the corpus does not call so. Four
-// of them cannot be right as they stand (numbers for too few sizes, a bracket that is not
-// closed, "rep from *" without a star): the corpus would ask about those.
-const falseAlarms = 5
+// worse lists in what a kind stands worse than it stood.
+func worse(counts, stood [verdicts]int) string {
+	var said []string
+	for v, k := range counts {
+		switch verdict(v) {
+		case verdictRight:
+			if k < stood[v] {
+				said = append(said, fmt.Sprintf("%d %s, %d stood", k, verdictNames[v], stood[v]))
+			}
+		case verdictAsked: // counted by what is right
+		default:
+			if k > stood[v] {
+				said = append(said, fmt.Sprintf("%d %s, %d stood", k, verdictNames[v], stood[v]))
+			}
+		}
+	}
+	return strings.Join(said, "; ")
+}
 
 // TestCorpus asks every piece, prints the table, and fails below what stands.
 func TestCorpus(t *testing.T) {
@@ -200,8 +211,9 @@ func TestCorpus(t *testing.T) {
 			total[v] += k
 		}
 		all += n
-		if least, ok := standing[kind]; ok && 100*counts[verdictRight] < least*n {
-			t.Errorf("%s: %d of %d right, %d %% stood", kind, counts[verdictRight], n, least)
+		stood, known := standing[kind]
+		if said := worse(counts, stood); said != "" || !known {
+			t.Errorf("%s (known: %v): %s", kind, known, said)
 		}
 	}
 	fmt.Fprintf(&table, "\n%-20s %7d", "all", all)
@@ -209,12 +221,6 @@ func TestCorpus(t *testing.T) {
 		fmt.Fprintf(&table, " %14d", k)
 	}
 	t.Log("\n" + table.String())
-	if total[verdictSilent] > silentlyWrong {
-		t.Errorf("%d pieces are silently wrong, %d are known", total[verdictSilent], silentlyWrong)
-	}
-	if total[verdictAlarm] > falseAlarms {
-		t.Errorf("%d false alarms, %d are known", total[verdictAlarm], falseAlarms)
-	}
 }
 
 // judgeFile asks the pieces of a file and logs those that are not read right.

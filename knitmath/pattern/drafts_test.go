@@ -27,11 +27,12 @@ type corpusDraft struct {
 	}
 }
 
-// What the drafts show today, of a hundred: counts that are right after the row that
-// claims them, and planted mistakes found at their place in their sizes. Less fails.
+// What the drafts show today: counts that are right after the row that claims them, of
+// 223, and planted mistakes found at their place in their sizes, of 198 that show in a
+// count. Less fails.
 const (
-	draftCounts   = 93
-	draftMistakes = 96
+	draftCounts   = 209
+	draftMistakes = 191
 )
 
 // TestDrafts reads whole drafts, and again with each mistake planted.
@@ -73,8 +74,8 @@ func TestDrafts(t *testing.T) {
 		counts, right, planted, seen = counts+len(d.Counts), right+r, planted+len(d.Mistakes)-hidden, seen+s
 	}
 	t.Logf("%d of %d counts, %d of %d mistakes", right, counts, seen, planted)
-	if 100*right < draftCounts*counts || 100*seen < draftMistakes*planted {
-		t.Errorf("%d of %d counts and %d of %d mistakes: %d %% and %d %% stood", right, counts, seen, planted, draftCounts, draftMistakes)
+	if right < draftCounts || seen < draftMistakes {
+		t.Errorf("%d of %d counts and %d of %d mistakes: %d and %d stood", right, counts, seen, planted, draftCounts, draftMistakes)
 	}
 }
 

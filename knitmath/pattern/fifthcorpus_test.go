@@ -10,13 +10,15 @@ import "testing"
 const fifthDir = "../../testdata/pattern/fifth"
 
 // fifthRight is how many pieces are read right, fifthAlarms how many are called mistaken and are
-// none, fifthFound how many planted mistakes are found in the drafts. Worse fails.
+// none. Worse fails.
 const (
-	fifthRight  = 52
+	fifthRight  = 56
 	fifthAlarms = 0
 	fifthSilent = 0
-	fifthFound  = 13
 )
+
+// fifthDrafts is how its drafts stand.
+var fifthDrafts = proofread{agreeing: 4, alarms: 0, questions: 0, countsRight: 31, found: 13}
 
 // TestFifthCorpus asks the pieces of the fifth corpus and prints their table by kind.
 func TestFifthCorpus(t *testing.T) {
@@ -25,7 +27,5 @@ func TestFifthCorpus(t *testing.T) {
 
 // TestFifthDrafts reads its drafts as they are, and with each of their mistakes.
 func TestFifthDrafts(t *testing.T) {
-	if sum := askDrafts(t, fifthDir); sum.found < fifthFound || sum.silent > 0 {
-		t.Errorf("worse than it stood: %+v", sum)
-	}
+	askDrafts(t, fifthDir, fifthDrafts)
 }

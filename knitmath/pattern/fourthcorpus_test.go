@@ -10,12 +10,14 @@ import "testing"
 const fourthDir = "../../testdata/pattern/fourth"
 
 // fourthRight is how many pieces are read right, fourthAlarms how many are called mistaken and are
-// none, fourthFound how many planted mistakes are found in the drafts. Worse fails.
+// none. Worse fails.
 const (
 	fourthRight  = 147
 	fourthAlarms = 1
-	fourthFound  = 56
 )
+
+// fourthDrafts is how its drafts stand.
+var fourthDrafts = proofread{agreeing: 2, alarms: 0, questions: 5, countsRight: 116, found: 56}
 
 // TestFourthCorpus asks the pieces of the fourth corpus and prints their table by kind.
 func TestFourthCorpus(t *testing.T) {
@@ -24,7 +26,5 @@ func TestFourthCorpus(t *testing.T) {
 
 // TestFourthDrafts reads its drafts as they are, and with each of their mistakes.
 func TestFourthDrafts(t *testing.T) {
-	if sum := askDrafts(t, fourthDir); sum.found < fourthFound || sum.silent > 0 {
-		t.Errorf("worse than it stood: %+v", sum)
-	}
+	askDrafts(t, fourthDir, fourthDrafts)
 }

@@ -20,12 +20,14 @@ import (
 const secondDir = "../../testdata/pattern/second"
 
 // secondRight is how many pieces are read right, secondAlarms how many are called mistaken and
-// are none, secondFound how many planted mistakes are found in the drafts. Worse fails.
+// are none. Worse fails.
 const (
 	secondRight  = 117
 	secondAlarms = 0
-	secondFound  = 70
 )
+
+// secondDrafts is how its drafts stand.
+var secondDrafts = proofread{agreeing: 1, alarms: 0, questions: 8, countsRight: 51, found: 70}
 
 // TestSecondCorpus asks the pieces of the second corpus and prints their table by kind.
 func TestSecondCorpus(t *testing.T) {
@@ -77,14 +79,12 @@ func askPieces(t *testing.T, dir string, right, alarms, silent int) {
 
 // TestSecondDrafts reads its drafts as they are, and with each of their mistakes.
 func TestSecondDrafts(t *testing.T) {
-	sum := askDrafts(t, secondDir)
-	if sum.found < secondFound || sum.silent > 0 {
-		t.Errorf("worse than it stood: %+v", sum)
-	}
+	askDrafts(t, secondDir, secondDrafts)
 }
 
 // askDrafts proofreads the drafts of a corpus and adds up what came of it.
-func askDrafts(t *testing.T, dir string) proofread {
+// Worse than it stood fails.
+func askDrafts(t *testing.T, dir string, stood proofread) {
 	t.Helper()
 	files, err := filepath.Glob(filepath.Join(dir, "drafts", "*.json"))
 	if err != nil || len(files) == 0 {
@@ -96,6 +96,5 @@ func askDrafts(t *testing.T, dir string) proofread {
 		text := readDraft(t, file, &d)
 		sum.add(proofreadDraft(t, strings.TrimSuffix(filepath.Base(file), ".json"), text, &d))
 	}
-	t.Logf("%+v", sum)
-	return sum
+	sum.hold(t, stood)
 }

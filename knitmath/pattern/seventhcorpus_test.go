@@ -11,15 +11,15 @@ import "testing"
 const seventhDir = "../../testdata/pattern/seventh"
 
 // seventhRight is how many pieces are read right, seventhAlarms how many are called mistaken and are
-// none, seventhSilent how many are wrong in silence, seventhFound how many planted mistakes are found
-// in the drafts and seventhUnseen how many are not seen at all. Worse fails.
+// none, seventhSilent how many are wrong in silence. Worse fails.
 const (
-	seventhRight  = 78
+	seventhRight  = 81
 	seventhAlarms = 0
 	seventhSilent = 0
-	seventhFound  = 26
-	seventhUnseen = 0
 )
+
+// seventhDrafts is how its drafts stand.
+var seventhDrafts = proofread{agreeing: 2, alarms: 0, questions: 2, countsRight: 28, found: 27}
 
 // TestSeventhCorpus asks the pieces of the seventh corpus and prints their table by kind.
 func TestSeventhCorpus(t *testing.T) {
@@ -28,7 +28,5 @@ func TestSeventhCorpus(t *testing.T) {
 
 // TestSeventhDrafts reads its drafts as they are, and with each of their mistakes.
 func TestSeventhDrafts(t *testing.T) {
-	if sum := askDrafts(t, seventhDir); sum.found < seventhFound || sum.silent > seventhUnseen {
-		t.Errorf("worse than it stood: %+v", sum)
-	}
+	askDrafts(t, seventhDir, seventhDrafts)
 }

@@ -10,13 +10,14 @@ import "testing"
 const sixthDir = "../../testdata/pattern/sixth"
 
 // sixthRight is how many pieces are read right, sixthAlarms how many are called mistaken and are
-// none, sixthFound how many planted mistakes are found in the drafts. Worse fails. The alarm is of
-// counts after "Size Small only", in a text that does not name its sizes, which is asked.
+// none. Worse fails. The alarm is of counts after "Size Small only", in a text that does not name its sizes, which is asked.
 const (
-	sixthRight  = 72
+	sixthRight  = 76
 	sixthAlarms = 1
-	sixthFound  = 18
 )
+
+// sixthDrafts is how its drafts stand.
+var sixthDrafts = proofread{agreeing: 4, alarms: 0, questions: 0, countsRight: 37, found: 18}
 
 // TestSixthCorpus asks the pieces of the sixth corpus and prints their table by kind.
 func TestSixthCorpus(t *testing.T) {
@@ -25,7 +26,5 @@ func TestSixthCorpus(t *testing.T) {
 
 // TestSixthDrafts reads its drafts as they are, and with each of their mistakes.
 func TestSixthDrafts(t *testing.T) {
-	if sum := askDrafts(t, sixthDir); sum.found < sixthFound || sum.silent > 0 {
-		t.Errorf("worse than it stood: %+v", sum)
-	}
+	askDrafts(t, sixthDir, sixthDrafts)
 }

@@ -11,12 +11,14 @@ import "testing"
 const thirdDir = "../../testdata/pattern/third"
 
 // thirdRight is how many pieces are read right, thirdAlarms how many are called mistaken and are
-// none, thirdFound how many planted mistakes are found in the drafts. Worse fails.
+// none. Worse fails.
 const (
 	thirdRight  = 148
 	thirdAlarms = 0
-	thirdFound  = 59
 )
+
+// thirdDrafts is how its drafts stand.
+var thirdDrafts = proofread{agreeing: 4, alarms: 0, questions: 3, countsRight: 126, found: 59}
 
 // TestThirdCorpus asks the pieces of the third corpus and prints their table by kind.
 func TestThirdCorpus(t *testing.T) {
@@ -25,7 +27,5 @@ func TestThirdCorpus(t *testing.T) {
 
 // TestThirdDrafts reads its drafts as they are, and with each of their mistakes.
 func TestThirdDrafts(t *testing.T) {
-	if sum := askDrafts(t, thirdDir); sum.found < thirdFound || sum.silent > 0 {
-		t.Errorf("worse than it stood: %+v", sum)
-	}
+	askDrafts(t, thirdDir, thirdDrafts)
 }
