@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"example.com/knitmath/knitmath/spread"
+	"example.com/knitmath/knitmath/stitch"
 )
 
 // A layout is one way to lay the gaps of a spacing: blocks of gaps that repeat, and
@@ -12,6 +13,7 @@ import (
 type layout struct {
 	first, last int // edges included
 	blocks      []block
+	steps       []stitch.Step // as it is written, if that is known
 }
 
 // A block is gaps in succession, worked so many times.
@@ -124,6 +126,21 @@ func (r *reach) pass(gaps []spread.GapRun, times int) {
 	for _, g := range gaps {
 		r.off += times * g.Times * (g.Stitches*r.whole - 2*r.half)
 	}
+}
+
+// leastDeparture is that of the most even spacing.
+func (s spacing) leastDeparture() int {
+	r := reach{half: s.plain(), whole: 2 * s.k}
+	n, plain := s.k, s.plain()
+	if !s.round {
+		first, last := s.ends(plain)
+		r.change(first)
+		n, plain = n-1, plain-first-last
+	}
+	for i := range n {
+		r.change(spread.Share(i, n, plain))
+	}
+	return s.farthest(r)
 }
 
 // plain is how many stitches are left as they are.

@@ -103,19 +103,11 @@ const (
 	gapAfter
 )
 
-// unit is a change with its gap.
-func (s spacing) unit(gap int, at side) []stitch.Step {
-	if at == gapBefore {
-		return s.plainThenChange(gap)
-	}
-	return s.changeThenPlain(gap)
-}
-
 // appendLayout writes blocks as repeats.
 func (s spacing) appendLayout(steps []stitch.Step, blocks []block, at side) []stitch.Step {
 	for _, b := range blocks {
 		if b.single() {
-			steps = s.appendRepeat(steps, spread.GapRun{Stitches: b.first(), Times: b.times}, s.unit(b.first(), at))
+			steps = s.appendRepeat(steps, spread.GapRun{Stitches: b.first(), Times: b.times}, at)
 			continue
 		}
 		once := s.once(b, at)
@@ -134,7 +126,7 @@ func (s spacing) once(b block, at side) []stitch.Step {
 	}
 	once := make([]stitch.Step, 0, 2*len(b.gaps))
 	for _, g := range b.gaps {
-		once = s.appendRepeat(once, g, s.unit(g.Stitches, at))
+		once = s.appendRepeat(once, g, at)
 	}
 	if once = joined(once); b.long != nil {
 		once = bracketed(once)

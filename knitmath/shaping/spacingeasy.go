@@ -30,7 +30,8 @@ func (s spacing) easiest(departure int) (best layout, ok bool) {
 	}
 	around := s.plain() / s.k
 	for gap := max(around-1, s.least()); gap <= around+1; gap++ {
-		f.ends([]block{equal(gap, n)}, gap*n)
+		f.blocks[0] = f.equal(0, gap, n)
+		f.ends(f.blocks[:1], gap*n)
 	}
 	for gap := max(around-1, s.least()); gap <= around; gap++ {
 		f.groups(n, gap, gap+1)
@@ -60,8 +61,15 @@ type layoutFinder struct {
 	// The memory that layouts are tried in: of many few are kept.
 	gaps   [mostInLong]spread.GapRun
 	extra  [1]spread.GapRun
+	alike  [2][1]spread.GapRun
 	blocks [2]block
 	nest   [2][2]spread.GapRun
+}
+
+// equal is equal in the first memory there is for it, or in the second.
+func (f *layoutFinder) equal(at, gap, times int) block {
+	f.alike[at][0] = spread.GapRun{Stitches: gap, Times: 1}
+	return block{gaps: f.alike[at][:], times: times}
 }
 
 // endRest is about how many stitches the two ends of a row take between them.
@@ -80,7 +88,8 @@ func (f *layoutFinder) groups(n, one, other int) {
 		// one*m + other*(n-m) + rest + over = plain, with other = one +- 1
 		m := (f.plain() - rest - over - other*n) / (one - other)
 		if m > 0 && m < n {
-			f.ends([]block{equal(one, m), equal(other, n-m)}, one*m+other*(n-m))
+			f.blocks = [2]block{f.equal(0, one, m), f.equal(1, other, n-m)}
+			f.ends(f.blocks[:], one*m+other*(n-m))
 		}
 	}
 }
@@ -147,7 +156,7 @@ func (f *layoutFinder) ends(blocks []block, sum int) {
 	}
 	if f.round {
 		if rest <= mostOver {
-			f.try(layout{0, rest, blocks})
+			f.try(layout{last: rest, blocks: blocks})
 		}
 		return
 	}
@@ -162,9 +171,9 @@ func (f *layoutFinder) ends(blocks []block, sum int) {
 	if rest == 1 && f.plain() >= f.k { // [k1, k2tog] rather than [k2tog, k1]
 		firsts = []int{1, 0}
 	}
-	f.try(layout{f.edge + firsts[0], f.edge + rest - firsts[0], blocks})
+	f.try(layout{first: f.edge + firsts[0], last: f.edge + rest - firsts[0], blocks: blocks})
 	if rest%2 == 1 {
-		f.try(layout{f.edge + firsts[1], f.edge + rest - firsts[1], blocks})
+		f.try(layout{first: f.edge + firsts[1], last: f.edge + rest - firsts[1], blocks: blocks})
 	}
 }
 
@@ -219,6 +228,7 @@ func (f *layoutFinder) try(l layout) {
 	if off > f.allowed || f.asGood(least, off) {
 		return // too far off, or no better were it written in the fewest items
 	}
+	l.steps = f.steps(l)
 	items := f.itemsOf(l)
 	if f.found && (items > f.items || items == f.items && (off >= f.off || !f.round && f.best.equal() && !l.equal())) {
 		return
@@ -229,7 +239,7 @@ func (f *layoutFinder) try(l layout) {
 // itemsOf is how many items a layout has when it is written, and as many more as other forms of it
 // are worth.
 func (f *layoutFinder) itemsOf(l layout) int {
-	items := stitch.RowOf(f.steps(l)...).Items()
+	items := stitch.RowOf(l.steps...).Items()
 	if f.unlike(l) {
 		items += worthAlike
 	}

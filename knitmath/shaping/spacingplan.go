@@ -71,8 +71,7 @@ func evenRound(start, end int, op stitch.Op, order GapSpread) spacing {
 func (s spacing) plan() (EvenSpacing, bool) {
 	asked := s.order
 	s.order = GapSpreadInterleaved
-	even, _ := s.gaps()
-	least := s.departureOf(even)
+	least := s.leastDeparture()
 	out, ok := EvenSpacing{}, true
 	switch {
 	case asked == GapSpreadMirrored:
@@ -84,7 +83,7 @@ func (s spacing) plan() (EvenSpacing, bool) {
 			out = s.finished(out, s.row(out))
 		}
 	default:
-		out = s.free(even, least+int(s.excess*float64(2*s.k)))
+		out = s.free(least + int(s.excess*float64(2*s.k)))
 		if s.widens && s.k <= mostWidened && out.Effort > mostPrinted {
 			out = s.widened(least, out)
 		}
@@ -95,18 +94,18 @@ func (s spacing) plan() (EvenSpacing, bool) {
 
 // free is the easiest spacing that departs by no more than so many parts, or the most
 // even one.
-func (s spacing) free(even EvenSpacing, departure int) EvenSpacing {
+func (s spacing) free(departure int) EvenSpacing {
+	var easy EvenSpacing
 	l, ok := s.easiest(departure)
 	if ok {
-		if out := s.laid(l); out.Effort <= fewItems {
-			return out
+		if easy = s.laid(l); easy.Effort <= fewItems {
+			return easy
 		}
 	}
+	even, _ := s.gaps()
 	even = s.finished(even, s.row(even))
-	if ok { // The most even row may repeat as a whole, and have fewer items yet.
-		if out := s.laid(l); out.Effort <= even.Effort {
-			return out
-		}
+	if ok && easy.Effort <= even.Effort { // The most even row may repeat as a whole, and have fewer items yet.
+		return easy
 	}
 	if even.Effort > fewItems {
 		even.Notices = append(even.Notices, manyItemsNotice)
@@ -142,7 +141,7 @@ func (s spacing) gaps() (EvenSpacing, bool) {
 func (s spacing) laid(l layout) EvenSpacing {
 	out := EvenSpacing{Operation: s.op, ChangeCount: s.k, PlainStitches: s.plain(), round: s.round,
 		FirstGapStitches: l.first, Gaps: l.runs(), LastGapStitches: l.last}
-	return s.finished(out, stitch.RowOf(s.steps(l)...))
+	return s.finished(out, stitch.RowOf(l.steps...))
 }
 
 // finished adds the row, and how even and how easy it is.

@@ -24,7 +24,7 @@ func (s spacing) row(o EvenSpacing) stitch.Row {
 		if o.FirstGapStitches > 0 {
 			steps = append(steps, stitch.Do(s.plainOp(), o.FirstGapStitches))
 		}
-		steps = s.appendBlocks(steps, after, s.changeThenPlain)
+		steps = s.appendBlocks(steps, after, gapAfter)
 	}
 	if len(steps) > manySteps {
 		return stitch.Compress(s.runs(o))
@@ -34,9 +34,9 @@ func (s spacing) row(o EvenSpacing) stitch.Row {
 
 // joined writes a change beside a run of the same, with no stitch between, as one
 // run. Two lone ones stay apart, which reads as well, and so do those inside a
-// repeat, where a run would be a bracket in a bracket.
+// repeat, where a run would be a bracket in a bracket. It takes the memory of steps.
 func joined(steps []stitch.Step) []stitch.Step {
-	out := make([]stitch.Step, 0, len(steps))
+	out := steps[:0]
 	for _, step := range steps {
 		if last := len(out) - 1; last >= 0 && out[last].Op == step.Op && step.Count+out[last].Count > 2 {
 			out[last].Count += step.Count
@@ -52,17 +52,17 @@ func joined(steps []stitch.Step) []stitch.Step {
 func (s spacing) repeated(o EvenSpacing) []stitch.Step {
 	times := spread.Gcd(s.k, o.PlainStitches)
 	if s.order != GapSpreadInterleaved || times == 1 {
-		return s.appendBlocks(nil, o.Gaps, s.plainThenChange)
+		return s.appendBlocks(nil, o.Gaps, gapBefore)
 	}
 	var once []spread.GapRun
 	for i := range s.k / times {
 		once = spread.AppendGap(once, spread.Share(i, s.k, o.PlainStitches), 1)
 	}
-	steps := s.appendBlocks(nil, once, s.plainThenChange)
+	steps := s.appendBlocks(nil, once, gapBefore)
 	for _, step := range steps {
 		for _, inner := range step.Group {
 			if inner.Group != nil { // one more bracket round these would be one too many
-				return s.appendBlocks(nil, o.Gaps, s.plainThenChange)
+				return s.appendBlocks(nil, o.Gaps, gapBefore)
 			}
 		}
 	}
@@ -79,10 +79,10 @@ type gapBlock struct {
 // always stands alone between runs of the other, and those runs have two
 // neighbouring lengths: so run and lone gap are taken as one block, and equal
 // blocks in succession as a repeat.
-func (s spacing) appendBlocks(steps []stitch.Step, runs []spread.GapRun, unit func(int) []stitch.Step) []stitch.Step {
+func (s spacing) appendBlocks(steps []stitch.Step, runs []spread.GapRun, at side) []stitch.Step {
 	if s.order != GapSpreadInterleaved {
 		for _, g := range runs {
-			steps = s.appendRepeat(steps, g, unit(g.Stitches))
+			steps = s.appendRepeat(steps, g, at)
 		}
 		return steps
 	}
@@ -93,9 +93,9 @@ func (s spacing) appendBlocks(steps []stitch.Step, runs []spread.GapRun, unit fu
 		if times == 0 {
 			return
 		}
-		inner := s.appendRepeat(nil, last.run, unit(last.run.Stitches))
+		inner := s.appendRepeat(nil, last.run, at)
 		if last.lone >= 0 {
-			inner = append(inner, unit(last.lone)...)
+			inner = s.appendUnit(inner, last.lone, at)
 		}
 		if times > 1 {
 			inner = []stitch.Step{stitch.Repeat(times, inner...)}
@@ -140,29 +140,26 @@ func loneGap(runs []spread.GapRun) int {
 	return lone
 }
 
-// appendRepeat adds a unit of change and gap, worked as often as the gap occurs.
-func (s spacing) appendRepeat(steps []stitch.Step, g spread.GapRun, unit []stitch.Step) []stitch.Step {
+// appendRepeat adds changes with their gaps, as often as the gap occurs.
+func (s spacing) appendRepeat(steps []stitch.Step, g spread.GapRun, at side) []stitch.Step {
 	switch {
 	case g.Times == 1:
-		return append(steps, unit...)
-	case len(unit) == 1:
+		return s.appendUnit(steps, g.Stitches, at)
+	case g.Stitches == 0:
 		return append(steps, stitch.Do(s.op, g.Times))
 	}
-	return append(steps, stitch.Repeat(g.Times, unit...))
+	return append(steps, stitch.Repeat(g.Times, s.appendUnit(nil, g.Stitches, at)...))
 }
 
-func (s spacing) changeThenPlain(gap int) []stitch.Step {
-	if gap == 0 {
-		return []stitch.Step{stitch.Do(s.op, 1)}
+// appendUnit adds a change with its gap.
+func (s spacing) appendUnit(steps []stitch.Step, gap int, at side) []stitch.Step {
+	switch {
+	case gap == 0:
+		return append(steps, stitch.Do(s.op, 1))
+	case at == gapBefore:
+		return append(steps, stitch.Do(s.plainOp(), gap), stitch.Do(s.op, 1))
 	}
-	return []stitch.Step{stitch.Do(s.op, 1), stitch.Do(s.plainOp(), gap)}
-}
-
-func (s spacing) plainThenChange(gap int) []stitch.Step {
-	if gap == 0 {
-		return []stitch.Step{stitch.Do(s.op, 1)}
-	}
-	return []stitch.Step{stitch.Do(s.plainOp(), gap), stitch.Do(s.op, 1)}
+	return append(steps, stitch.Do(s.op, 1), stitch.Do(s.plainOp(), gap))
 }
 
 // runs is the row as plain runs, in order.
