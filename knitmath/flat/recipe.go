@@ -121,7 +121,8 @@ func (p *piece) notices(off departed) []report.Notice {
 		list = append(list, p.steep())
 	} else if p.anyRow {
 		list = append(list, report.Notice{Reason: ShapedOnBothSides, Field: "gauge.rows",
-			Description: "at " + measure.Decimal(p.rw.PerCm()/p.st.PerCm(), 2) + " rows to a stitch wrong-side rows change the count too; " +
+			Description: "at " + report.AmountOf(measure.Decimal(p.rw.PerCm()/p.st.PerCm(), 2), "rows") +
+				" to a stitch wrong-side rows change the count too; " +
 				"in garter stitch, of about 2 rows to a stitch, right-side rows are enough"})
 	}
 	return list

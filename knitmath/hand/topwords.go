@@ -24,8 +24,7 @@ func (o MittenTop) Summary() string {
 func (o MittenTop) Directions() []string {
 	var d []string
 	switch o.kind {
-	case TopKindStar: // the same all around
-	case TopKindRound:
+	case TopKindStar, TopKindRound:
 		d = append(d, "Rounds begin at the edge of the hand.")
 	default:
 		d = append(d, "Rounds begin at the edge of the hand: the first half of each is one side, the second half the other.")

@@ -1,6 +1,7 @@
 package solid
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -101,5 +102,19 @@ func TestTwoSizesAreRepeated(t *testing.T) {
 		if r.Instruction.StartStitches > 3*7 && r.Instruction.Row.Items() > 8 {
 			t.Errorf("%q", r.Instruction.Row.Text())
 		}
+	}
+}
+
+// Where the rounds begin is said before they are begun.
+func TestCrownsSayFirstWhereRoundsBegin(t *testing.T) {
+	out, err := PlanCrown(CrownInput{Gauge: &gauge.Gauge{Stitches: 23, Rows: 34.5}, HatCm: new(40.0), Uneven: UnevenLeftOver})
+	if err != nil {
+		t.Fatal(err)
+	}
+	at := func(words string) int {
+		return slices.IndexFunc(out.Directions(), func(s string) bool { return strings.Contains(s, words) })
+	}
+	if begins, joins := at("centre of the back"), at("join in the round"); begins < 0 || begins > joins {
+		t.Errorf("%q", out.Directions())
 	}
 }

@@ -45,11 +45,12 @@ func (o Crown) ease() string {
 
 // Directions write the hat as a pattern would.
 func (o Crown) Directions() []string {
-	d := []string{"Cast on " + report.CountOf(o.HatStitches, "stitches") + " and join in the round, without twisting."}
+	var d []string
 	if o.leftOver > 0 {
-		d = append(d, "Note: begin the round at the centre of the back, where "+report.CountOf(o.leftOver, "stitches")+
+		d = append(d, "Note: rounds begin at the centre of the back, where "+report.CountOf(o.leftOver, "stitches")+
 			" beyond the last wedge "+report.Are(o.leftOver)+" least seen.")
 	}
+	d = append(d, "Cast on "+report.CountOf(o.HatStitches, "stitches")+" and join in the round, without twisting.")
 	d = report.AppendEven(d, "round", 1, o.EvenRounds)
 	if size := o.unit.Size(o.TotalCm - o.CrownCm); o.EvenRounds > 1 && !strings.HasPrefix(size, "0 ") {
 		d = append(d, "Note: these are "+size+", the brim included.")

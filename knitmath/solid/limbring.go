@@ -3,6 +3,8 @@ package solid
 import (
 	"math"
 	"slices"
+
+	"example.com/knitmath/knitmath/measure"
 )
 
 // limbOf picks up the stitches of a limb, and reports whether that can be done. In the second half of the rounds a limb is the mirror
@@ -19,10 +21,13 @@ func (r *ring) limbOf() (Limb, bool) {
 	if r.mid.along <= 0 || r.mid.along >= r.b.way.length() || !r.fit() {
 		return Limb{}, false
 	}
-	at := r.b.cell(r.middle())
-	limb := Limb{Stitches: r.limb.Stitches, MiddleRoundNumber: at.RoundNumber, MiddleStitchNumber: at.StitchNumber, AcrossCm: 2 * r.radius}
-	limb.Places, limb.made = r.places()
-	return limb, limb.Places != nil
+	limb := Limb{Stitches: r.limb.Stitches, AcrossCm: 2 * r.radius}
+	if limb.Places, limb.made = r.places(); limb.Places == nil {
+		return limb, false
+	}
+	at := r.middleStitch(limb.Places)
+	limb.MiddleRoundNumber, limb.MiddleStitchNumber = at.RoundNumber, at.StitchNumber
+	return limb, true
 }
 
 const halfTurn = 180.0
@@ -60,10 +65,18 @@ func (r *ring) fits(places []RingPlace) bool {
 	return part >= leastStepped && part <= greatestStepped*max(1, r.b.high/r.b.st.SizeCm(1))
 }
 
-// cell is the stitch that lies at a place of the surface.
-func (b *revolved) cell(s spot) RingPlace {
-	round := min(int(s.along/b.high), len(b.counts)-1)
-	return b.stitchAt(round, int(s.turn/2/math.Pi*float64(b.counts[round])))
+// middleStitch lies as many rounds above the lowest place of a ring as below the highest, and as far to the right of those on the left
+// as to the left of those on the right: the ring as it is picked up has its middle there, up to half a stitch and half a round from
+// where it is asked for.
+func (r *ring) middleStitch(places []RingPlace) RingPlace {
+	lowest, highest, turn := places[0].RoundNumber, places[0].RoundNumber, 0.0
+	for _, p := range places {
+		lowest, highest = min(lowest, p.RoundNumber), max(highest, p.RoundNumber)
+		turn += math.Remainder((float64(p.StitchNumber)-0.5)/float64(r.b.counts[p.RoundNumber-1])-r.turn/2/math.Pi, 1)
+	}
+	round := (lowest+highest)/2 - 1
+	turn = r.turn/2/math.Pi + turn/float64(len(places))
+	return r.b.stitchAt(round, measure.CeilQuotient(turn*float64(r.b.counts[round]), 1)-1)
 }
 
 // stitchAt is a stitch of a round, both counted from 0, the stitch forwards or back from the beginning of the round.

@@ -13,11 +13,15 @@ func (o Solid) limbWords() []string {
 	if len(o.Limbs) == 0 {
 		return nil
 	}
-	d := []string{"For the limbs rounds are counted from the cast-on, and stitches from the beginning of the round, along a thread " +
+	from := "cast-on"
+	if o.of.in.PickedUp {
+		from = "pick-up"
+	}
+	d := []string{"For the limbs rounds are counted from the " + from + ", and stitches from the beginning of the round, along a thread " +
 		"that marks it. Each ring begins where it is lowest and goes round clockwise as one looks at it, with the first rounds below."}
 	for i, l := range o.Limbs {
-		d = append(d, "Limb "+strconv.Itoa(i+1)+": its ring lies around stitch "+strconv.Itoa(l.MiddleStitchNumber)+" of round "+
-			strconv.Itoa(l.MiddleRoundNumber)+", and goes in turn through "+ringWords(l.Places)+". With the right side facing join the yarn, "+
+		d = append(d, "Limb "+strconv.Itoa(i+1)+": the middle of its ring is stitch "+strconv.Itoa(l.MiddleStitchNumber)+" of round "+
+			strconv.Itoa(l.MiddleRoundNumber)+", and it goes in turn through "+ringWords(l.Places)+". With the right side facing join the yarn, "+
 			"pick up and knit "+report.CountOf(l.Stitches, "stitches")+", one through each, and join in the round.")
 	}
 	return d

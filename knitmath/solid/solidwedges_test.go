@@ -150,3 +150,18 @@ func BenchmarkPlanSolidOfWedges(b *testing.B) {
 		}
 	}
 }
+
+// One wedge is not repeated.
+func TestOneWedgeIsNotRepeated(t *testing.T) {
+	for wedges := 1; wedges <= 2; wedges++ {
+		out, err := PlanSolid(SolidInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 6}, Form: FormSphere, AcrossCm: new(3.0), Way: WayWedges,
+			Start: StartTop, TurnMethod: shortrow.TurnMethodYarnOver, WedgeCount: &wedges})
+		if err != nil {
+			knittest.CheckInputError(t, err)
+			continue
+		}
+		if text := strings.Join(out.Directions(), "\n"); strings.Contains(text, "Repeat") != (wedges > 1) {
+			t.Errorf("%d: %s", wedges, text)
+		}
+	}
+}

@@ -28,7 +28,7 @@ func (o Solid) wedgeDirections() []string {
 			d = append(d, "Row "+strconv.Itoa(r.RowNumber)+" ("+r.Side.String()+"): "+r.Instruction.Row.Text()+".")
 		}
 	}
-	if len(o.Wedges) == 1 {
+	if len(o.Wedges) == 1 && o.WedgeCount > 1 {
 		d = append(d, "Repeat rows 1-"+strconv.Itoa(len(o.Wedges[0].Rows))+" "+report.Again(o.WedgeCount-1)+". These are "+
 			report.CountOf(o.WedgeCount, "wedges")+".")
 	}
