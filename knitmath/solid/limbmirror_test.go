@@ -34,15 +34,16 @@ func mirroredBodies(limbs func(n int, from, turn float64) []LimbInput, each func
 }
 
 // mirroredFrom reports whether a ring has pairs from its first or its second stitch on, each of two stitches of a round whose middle lies
-// where the limb is asked for, to half a stitch of its middle round and half a stitch of that round.
+// where the limb is asked for, to half a stitch of the round there and half a stitch of that round.
 func mirroredFrom(out Solid, limb Limb, first int) bool {
-	n := len(limb.Places)
+	n, b := len(limb.Places), out.of
+	asked := min(int(b.fromStart(b.in.Limbs[0].FromBaseCm)/b.high), len(b.counts)-1)
 	for i := first; i < (n+first)/2; i++ {
 		right, left := limb.Places[i], limb.Places[n-1-i+first]
-		count := float64(out.of.counts[right.RoundNumber-1])
+		count := float64(b.counts[right.RoundNumber-1])
 		middle := (float64(right.StitchNumber+left.StitchNumber) - 1) / 2 / count
-		off := math.Abs(math.Remainder(middle-out.of.in.Limbs[0].TurnDegrees/360, 0.5))
-		most := 0.51/count + 0.51/float64(out.of.counts[limb.MiddleRoundNumber-1])
+		off := math.Abs(math.Remainder(middle-b.in.Limbs[0].TurnDegrees/360, 0.5))
+		most := 0.51/count + 0.51/float64(b.counts[asked])
 		if right.RoundNumber != left.RoundNumber || off > most {
 			return false
 		}
