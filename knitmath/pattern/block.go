@@ -38,6 +38,7 @@ func (r *runner) block(i int) int {
 			n = to - 1
 			continue
 		}
+		r.onNothing(line)
 		r.work(line, n == r.lastNumber(line))
 		r.noteLast(line)
 	}

@@ -100,6 +100,7 @@ func (e *engine) size(size int) {
 			continue
 		}
 		before := r.rows
+		r.onNothing(i)
 		r.line(i)
 		r.beganAfter(&lines[i])
 		r.rowsCompared(i + 1)
