@@ -1,19 +1,22 @@
 package armhole
 
 import (
+	"errors"
+
 	"example.com/knitmath/knitmath/advice"
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
 )
 
 // advised is a refusal of what counts are together with what would do, each of it planned with its cap.
-// What all that is tried may look at has been paid for (see [Input.Cost]).
+// What of edges it looks at, as much as the question may at most, is owed like the counts that are checked.
 func (in Input) advised(err error) error {
 	budget := in.Cost() * unitsAStep
-	return advice.Add(err, func() int { return priceOfCounts }, func() error {
+	left := budget
+	err = advice.Add(err, func() int { return priceOfCounts }, func() error {
 		var c fault.Checks
 		s := vet(&c, in, true)
-		if s.budget = &budget; c.Err() != nil {
+		if s.budget = &left; c.Err() != nil {
 			return c.Err()
 		}
 		if _, ok := s.solve(); !ok {
@@ -40,6 +43,11 @@ func (in Input) advised(err error) error {
 		advice.Knob{Field: "cap_top_stitches", Count: &in.CapTopStitches, Least: 1, Most: MaxWidth, Optional: true},
 		advice.Knob{Field: "neck_cm", Cm: &in.NeckCm, Least: measure.MinCm, Most: MaxArm, Optional: true},
 		advice.Knob{Field: "neck_stitches", Count: &in.NeckStitches, Least: 1, Most: MaxWidth, Optional: true})
+	var refused *fault.InputError
+	if errors.As(err, &refused) {
+		refused.Sought += (budget - max(0, left)) / unitsAStep
+	}
+	return err
 }
 
 // priceOfCounts is what it takes to check a question without a plan.

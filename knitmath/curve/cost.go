@@ -21,7 +21,8 @@ const (
 //	100 + 3 * rows + rows * (rows + stitches / 2) * (1 + tolerance) / 7
 //
 // where stitches are all that the edge moves, in and out, and the tolerance is in half
-// stitches, up. Remedies are asked for the same again, up to three times.
+// stitches, up, and one at least: without any each row's nearest places are looked at all the
+// same. Remedies are asked for the same again, up to three times.
 func (in CurvedEdgeInput) Cost() int {
 	rows, moved := 0, 0
 	perCm, highCm := 0.0, 0.0
@@ -48,6 +49,6 @@ func (in CurvedEdgeInput) Cost() int {
 		moved += cost.Ceil(math.Abs(inward-before), 2*MaxInward)
 		before = inward
 	}
-	halves := cost.Ceil(2*fault.Or(in.ToleranceStitches, DefaultTolerance), 2*MaxTolerance)
+	halves := max(1, cost.Ceil(2*fault.Or(in.ToleranceStitches, DefaultTolerance), 2*MaxTolerance))
 	return cost.Sum(100, cost.Product(stepsARow, rows), cost.Product(rows, rows+moved/2, 2+halves)/(2*placesInAStep))
 }
