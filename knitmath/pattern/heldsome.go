@@ -23,7 +23,7 @@ func (p *parser) someStitches() (n []int, all, held, ok bool) {
 		"centre", "center", "top", "gusset") {
 		held = held || p.tokens[p.next-1].is("held", "reserved", "freed")
 	}
-	if !p.accept("st", "sts", "stitch", "stitches") {
+	if !p.accept("st", "sts", "stitch", "stitches") && (n == nil || !p.bareAside()) {
 		return nil, false, false, false
 	}
 	return n, all, held, true

@@ -182,7 +182,7 @@ func (p *parser) bareRepeat(line *Line) bool {
 
 // bareRepeatAt reports whether "row 1 once more", "rows 1 and 2 again" stands at token i.
 func (p *parser) bareRepeatAt(i int) bool {
-	if end := p.phraseEnd(i, firstOnes); end != 0 {
+	if end := p.firstOnes(i); end != 0 {
 		i = end
 	} else if !p.tokens[i].row() || p.tokens[i+1].kind != tokenNumber {
 		return false

@@ -1,12 +1,24 @@
 package pattern
 
-// firstOnes are the first of some rows that were just repeated.
-var firstOnes = wordings("the first of these rows", "first of these rows", "the first of these",
-	"the first of them", "the first of these rnds")
+// firstOnes is the index after "the first of these rows", "the 1st of them" at token i: the first of some rows that were
+// just repeated; 0 if that is not what stands there.
+func (p *parser) firstOnes(i int) int {
+	if p.tokens[i].is("the") {
+		i++
+	}
+	end := p.ordinalEnd(i)
+	if end == 0 || p.ordinalValue(i) != 1 || !p.tokens[end].is("of") || !p.tokens[end+1].is("these", "them", "those") {
+		return 0
+	}
+	if end += 2; p.tokens[end].row() {
+		end++
+	}
+	return end
+}
 
 // firstOfThese reads "the first of these rows" after rows that are repeated.
 func (p *parser) firstOfThese(info, before *lineInfo) bool {
-	end := p.phraseEnd(p.next, firstOnes)
+	end := p.firstOnes(p.next)
 	k := len(p.piece.Lines) - 1 - before.last
 	switch {
 	case end == 0:

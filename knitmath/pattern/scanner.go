@@ -89,7 +89,7 @@ func (s *scanner) spelled(from span) {
 	if last := &s.tokens[len(s.tokens)-1]; last.text == "c/o" || last.text == "b/o" {
 		last.text = last.text[:1] + "o"
 	}
-	if last := &s.tokens[len(s.tokens)-1]; last.text == "r" && (s.lineStartBefore() || s.rowsNamedNext(len(s.tokens)-1)) &&
+	if last := &s.tokens[len(s.tokens)-1]; last.text == "r" && (s.sentenceStart(len(s.tokens)-1) || s.rowsNamedNext(len(s.tokens)-1)) &&
 		s.at < len(s.source) && isDigit(rune(s.source[s.at])) {
 		last.text = "row" // "R1"
 	}
@@ -215,7 +215,7 @@ func (s *scanner) rowNumber(from span) {
 	for _, head := range [...]string{"rows", "row", "rnds", "rnd", "round", "r"} {
 		rest, ok := strings.CutPrefix(word, head)
 		if !ok || rest == "" || rest[0] < '0' || rest[0] > '9' || len(word) != s.at-int(from.start) ||
-			head == "r" && !s.lineStart() && !s.afterRowNumber() && !s.rowsNamedNext(len(s.tokens)) {
+			head == "r" && !s.sentenceStart(len(s.tokens)) && !s.afterRowNumber() && !s.rowsNamedNext(len(s.tokens)) {
 			continue
 		}
 		s.column -= int32(len(rest))
@@ -224,10 +224,9 @@ func (s *scanner) rowNumber(from span) {
 	}
 }
 
-// lineStartBefore reports whether the last token is the first of its line.
-func (s *scanner) lineStartBefore() bool {
-	n := len(s.tokens)
-	return n == 1 || s.tokens[n-2].kind == tokenNewline
+// sentenceStart reports whether the n-th token is the first of its line, or of a sentence within it.
+func (s *scanner) sentenceStart(n int) bool {
+	return n == 0 || s.tokens[n-1].kind == tokenNewline || s.tokens[n-1].is(".")
 }
 
 // number passes over digits. A fraction is one number, too large to be used as a

@@ -164,7 +164,7 @@ func (p *parser) tailTold(line *Line) {
 	case p.acceptEnd(p.rowsBetween()), p.acceptEnd(p.gapClosed(p.next)):
 	case p.acceptEnd(p.rowsToldAt(p.next)): // which is compared, see rowsClaims
 	case info.kind == lineEven && p.evenInTail(info):
-	case p.peek().is("until", "till") && info.kind != linePassed && p.measureAhead(p.next+1):
+	case (p.peek().is("until", "till") || p.peek().is("to") && p.last1().is("or")) && info.kind != linePassed && p.measureAhead(p.next+1):
 		p.openLength() // "work 20 rows, or until it fits"
 	case info.kind == linePassed && p.changedTo(), p.toldBeside(), p.harmlessWord(info.kind), p.afterWith():
 	default:

@@ -114,7 +114,7 @@ func (p *parser) pickedUpAnywhere(w *wording) {
 	if w.op != stitch.PickUp || w.numbers == nil || p.onlyRows {
 		return
 	}
-	if last := p.last1(); p.peek().stitches() || last.text != "sts" && last.kind == tokenWord {
+	if last := p.last1(); p.peek().stitches() || last.text != "sts" && last.kind == tokenWord || last.is(")", "]") {
 		w.step.Operation, w.step.Name, w.step.takes, w.step.leaves = 0, pickedUp, 0, 1
 	}
 }
