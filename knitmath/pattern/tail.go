@@ -164,12 +164,20 @@ func (p *parser) tailTold(line *Line) {
 	case p.acceptEnd(p.rowsBetween()), p.acceptEnd(p.gapClosed(p.next)):
 	case p.acceptEnd(p.rowsToldAt(p.next)): // which is compared, see rowsClaims
 	case info.kind == lineEven && p.evenInTail(info):
-	case (p.peek().is("until", "till") || p.peek().is("to") && p.last1().is("or")) && info.kind != linePassed && p.measureAhead(p.next+1):
-		p.openLength() // "work 20 rows, or until it fits"
+	case info.kind != linePassed && p.orToLength():
 	case info.kind == linePassed && p.changedTo(), p.toldBeside(), p.harmlessWord(info.kind), p.afterWith():
 	default:
 		p.asked(info)
 	}
+}
+
+// orToLength passes over a length in the place of a number of rows, "work 20 rows, or until it fits", "or to desired length".
+func (p *parser) orToLength() bool {
+	if !p.peek().is("until", "till") && !(p.peek().is("to") && p.last1().is("or")) || !p.measureAhead(p.next+1) {
+		return false
+	}
+	p.openLength()
+	return true
 }
 
 // changedTo passes over the "St st (every rnd k)" of "change to St st".
