@@ -102,7 +102,7 @@ func TestUnmetWishesAreSaid(t *testing.T) {
 	}{
 		"shallow":       {CrownInput{Gauge: g, CrownRounds: new(5)}, CrownDepthUnmet, "crown_rounds"},
 		"shallow by cm": {CrownInput{Gauge: g, CrownCm: new(2.0)}, CrownDepthUnmet, "crown_cm"},
-		"repeat":        {CrownInput{Gauge: g, HeadCm: new(55.0), StitchRule: &gauge.CountRule{Multiple: new(40)}}, HatSizeUnmet, "head_cm"},
+		"repeat":        {CrownInput{Gauge: g, HeadCm: new(55.0), StitchRule: &gauge.CountRule{Multiple: new(40)}}, SizeUnmet, "head_cm"},
 	} {
 		out, err := PlanCrown(c.in)
 		if err != nil {

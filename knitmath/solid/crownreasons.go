@@ -21,9 +21,10 @@ const (
 	// CrownDepthUnmet: the crown cannot be as deep as asked, so many rounds or cm. Field is
 	// crown_rounds or crown_cm.
 	CrownDepthUnmet report.Reason = "DEPTH_UNMET"
-	// HatSizeUnmet: the nearest count that the repeat divides is over 5 % off the
-	// wanted size. Field is that of the size.
-	HatSizeUnmet report.Reason = "SIZE_UNMET"
+	// SizeUnmet: the nearest count that the repeat divides is over 5 % off the
+	// wanted size, or the widest round of a solid, whose rounds gain several stitches at a time.
+	// Field is that of the size.
+	SizeUnmet report.Reason = "SIZE_UNMET"
 	// EndUnmet: more stitches are left than end_stitches allows, since the wedges have no room for
 	// another decrease round. Field is end_stitches.
 	EndUnmet report.Reason = "END_UNMET"
@@ -65,7 +66,7 @@ func (h *hat) form() report.Reason {
 func (h *hat) careful(in CrownInput, out Crown, steepest float64) []report.Notice {
 	list := EndNotice(nil, "end_stitches", in.EndStitches, out.EndStitches)
 	if h.wantedHat > 0 && math.Abs(out.HatCm/h.wantedHat-1) > mostOffSize {
-		list = append(list, report.Notice{Reason: HatSizeUnmet, Field: h.sizeField, Description: "the hat is wanted " +
+		list = append(list, report.Notice{Reason: SizeUnmet, Field: h.sizeField, Description: "the hat is wanted " +
 			out.unit.Size(h.wantedHat) + " around and is " + out.unit.Size(out.HatCm) + ": " + report.CountOf(out.HatStitches, "stitches") +
 			" are the nearest that the repeat divides; as hat_stitches any count may be given"})
 	}

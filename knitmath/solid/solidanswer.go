@@ -7,7 +7,6 @@ import (
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/outline"
-	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/shaping"
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -132,39 +131,4 @@ func bothSides(right []outline.Point) []outline.Point {
 		all = append(all, outline.Point{X: -p.X, Y: p.Y})
 	}
 	return all
-}
-
-// The cylinder for small parts, in cm: what fits it is not for children under 3 years.
-const smallAcrossCm, smallHeightCm = 3.17, 5.71
-
-// unmet says that all stitches together are far from those of the surface.
-func (b *revolved) unmet(out Solid) []report.Notice {
-	off := float64(out.TotalStitches) - out.WantedTotalStitches
-	if math.Abs(off) <= mayBeOff(out.WantedTotalStitches, float64(max(out.TotalRounds, out.GreatestRows))) {
-		return nil
-	}
-	than := "more"
-	if off < 0 {
-		than = "fewer"
-	}
-	return []report.Notice{{Reason: SurfaceUnmet, Field: fieldsOf(b.in)[0], Description: "in all it has " +
-		measure.Decimal(100*math.Abs(off)/out.WantedTotalStitches, 1) + " % " + than + " stitches than the surface"}}
-}
-
-// careful are the cautions for what may become a toy.
-func (b *revolved) careful(out Solid) []report.Notice {
-	list := append(b.unmet(out), b.notices...)
-	if !b.sewn {
-		return list
-	}
-	list = append(list, report.Notice{Reason: ToyCare,
-		Description: "if it becomes a toy: filling that washes, stitches close enough to hold it, limbs and ends that hold when pulled, eyes " +
-			"and faces embroidered for children under 3, no cord round a neck, nothing soft in the cot of a baby; whoever sells toys follows " +
-			"the toy rules of the place"})
-	if out.AcrossCm < smallAcrossCm && out.HeightCm < smallHeightCm {
-		list = append(list, report.Notice{Reason: SmallPart, Field: fieldsOf(b.in)[0],
-			Description: "it is so small that a child under 3 might swallow it if it comes off: the cylinder for small parts is 3.17 cm wide; " +
-				"make it larger, or leave it off"})
-	}
-	return list
 }
