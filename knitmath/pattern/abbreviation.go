@@ -96,7 +96,7 @@ func (p *parser) attached() (meaning, []int, bool) {
 			p.ask(ReasonUnread, t.span.to(p.clauseSpan(p.next)), "not understood")
 			return meaning{}, nil, false
 		}
-		p.ask(ReasonUnknown, t.span, "not an abbreviation known here: declare it, with the stitches it takes and leaves")
+		p.ask(ReasonUnknown, t.span, "not understood; an abbreviation of your own is declared, with the stitches it takes and leaves")
 		return meaning{}, nil, false
 	}
 	p.next++

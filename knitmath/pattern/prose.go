@@ -34,7 +34,7 @@ func (p *parser) prose(line *Line) bool {
 	}
 	if bad := p.doubtful(i, end, known); bad != 0 && !p.zeroAt(i) {
 		p.next = end
-		p.ask(ReasonUnread, p.tokens[max(bad, i)].to(p.last()), "what is to be done here? it may change the count, and cannot be read")
+		p.askProse(i, bad)
 		line.info.kind = lineUnread
 		return true
 	}

@@ -3,6 +3,7 @@ package pattern
 import (
 	"slices"
 	"sort"
+	"strings"
 )
 
 // spellings are words of the vocabulary that differ by one letter from one that is not
@@ -15,10 +16,29 @@ func (c *corrector) spellings(f *Finding, i int) []candidate {
 	if len(tokens) == 0 || tokens[0].kind != tokenWord || len(tokens[0].text) < 3 {
 		return nil
 	}
-	word, at := tokens[0].text, shifted(tokens[0].span, f.at)
+	at := shifted(tokens[0].span, f.at)
+	said := c.piece.source[at.start:at.end]
+	var out []candidate
+	for _, known := range nearWords(tokens[0].text) {
+		if said[0] >= 'A' && said[0] <= 'Z' {
+			known = strings.ToUpper(known[:1]) + known[1:]
+		}
+		out = append(out, candidate{at: at, put: known, says: known + " instead of " + joined(said), row: i})
+	}
+	return out
+}
+
+// nearWords are words of the vocabulary that differ by one letter from another, and the words that
+// begin a row or repeat it, those with the same letters first.
+func nearWords(word string) []string {
 	var near []string
 	for known, m := range words {
 		if m.ask == "" && len(known) > 1 && oneLetterOff(word, known) {
+			near = append(near, known)
+		}
+	}
+	for _, known := range [...]string{"row", "rnd", "round", "rep", "repeat", "next"} {
+		if oneLetterOff(word, known) {
 			near = append(near, known)
 		}
 	}
@@ -29,12 +49,7 @@ func (c *corrector) spellings(f *Finding, i int) []candidate {
 		}
 		return a < b
 	})
-	var out []candidate
-	for _, known := range near {
-		said := c.piece.source[at.start:at.end]
-		out = append(out, candidate{at: at, put: known, says: known + " instead of " + joined(said), row: i})
-	}
-	return out
+	return near
 }
 
 // sameLetters is 1 where two words have the same letters in another order.
