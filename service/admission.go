@@ -55,7 +55,7 @@ func (a admission) around(inner grpc.UnaryServerInterceptor) grpc.UnaryServerInt
 			}
 			return nil, err
 		}
-		call.reply = countedReply{message: resp, work: &call.work, conn: call.conn}
+		call.reply = countedReply{message: resp, work: &call.work, conn: call.conn, stream: grpc.ServerTransportStreamFromContext(ctx)}
 		if message, ok := resp.(proto.Message); ok {
 			call.reply.size = proto.Size(message)
 			shortPlain(ctx, call.reply.size, call.conn)

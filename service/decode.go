@@ -109,10 +109,11 @@ func (c questionCodec) Marshal(v any) (data mem.BufferSlice, err error) {
 	}()
 	if r, ok := v.(*countedReply); ok {
 		defer r.work.Leave()
-		if message, ok := r.message.(proto.Message); ok && r.conn != nil {
-			return r.write(message)
+		if data, err = r.write(c.CodecV2); err == nil {
+			// Now that nothing can fail any more. A header that is set, to be sent later, would be copied for every call.
+			_ = r.stream.SendHeader(r.header) // Fails only when the call has ended already.
 		}
-		v = r.message
+		return data, err
 	}
 	return c.CodecV2.Marshal(v)
 }
@@ -140,7 +141,7 @@ func (d decodedSeen) seen(fullMethod string, handler grpc.MethodHandler) grpc.Me
 	return func(impl any, ctx context.Context, dec func(any) error, interceptor grpc.UnaryServerInterceptor) (answer any, err error) {
 		call := openCallOf(ctx)
 		call.reached.Store(true)
-		defer func() { d.named.ended(ctx, &call.request, err) }()
+		defer func() { d.named.ended(ctx, call, err) }()
 		// The last net, under interceptors and decoders: gRPC has none, and the
 		// process would end.
 		defer func() {

@@ -46,16 +46,16 @@ func (n *named) whole(r *trace.Request) metadata.MD {
 	return metadata.MD{n.key: n.version, trace.IDMetadata: []string{r.ID()}}
 }
 
-// ended says it of an answer in its header and of an error in its trailer: an error with a header of its own has begun to
-// be answered, and no client that retries asks again.
-func (n *named) ended(ctx context.Context, r *trace.Request, err error) {
+// ended says it of an answer in its header, which goes with the answer's bytes (questionCodec.Marshal), and of an error in its
+// trailer: an error with a header of its own has begun to be answered, and no client that retries asks again.
+func (n *named) ended(ctx context.Context, c *openCall, err error) {
 	switch {
 	case err != nil:
-		_ = grpc.SetTrailer(ctx, n.whole(r)) // Fails only when the call has ended already.
-	case r.Asked() != "":
-		_ = grpc.SetHeader(ctx, n.whole(r)) // Fails only when headers are on their way already, which none can be yet.
+		_ = grpc.SetTrailer(ctx, n.whole(&c.request)) // Fails only when the call has ended already.
+	case c.request.Asked() != "":
+		c.reply.header = n.whole(&c.request)
 	default:
-		_ = grpc.SetHeader(ctx, n.alone) // Likewise.
+		c.reply.header = n.alone
 	}
 }
 

@@ -1,7 +1,10 @@
 package service
 
 import (
+	"google.golang.org/grpc"
+	"google.golang.org/grpc/encoding"
 	"google.golang.org/grpc/mem"
+	"google.golang.org/grpc/metadata"
 	"google.golang.org/protobuf/proto"
 
 	"example.com/knitmath/service/admit"
@@ -15,12 +18,18 @@ type countedReply struct {
 	size    int // of the message as bytes
 	work    *admit.Call
 	conn    *conns.Conn
+	stream  grpc.ServerTransportStream
+	header  metadata.MD
 }
 
 // write makes the answer into bytes, in a buffer that the connection counts. gRPC
 // says that an answer is sent when it is queued, whether or not the caller ever takes
 // it; of such answers the interceptors see nothing.
-func (r *countedReply) write(message proto.Message) (mem.BufferSlice, error) {
+func (r *countedReply) write(usual encoding.CodecV2) (mem.BufferSlice, error) {
+	message, ok := r.message.(proto.Message)
+	if !ok || r.conn == nil {
+		return usual.Marshal(r.message)
+	}
 	buf := r.conn.Get(r.size)
 	if _, err := (proto.MarshalOptions{UseCachedSize: true}).MarshalAppend((*buf)[:0], message); err != nil {
 		r.conn.Put(buf)
