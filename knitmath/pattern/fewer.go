@@ -125,7 +125,7 @@ func (p *parser) fewerEnd(i int) int {
 		return 0
 	}
 	p.acceptedAt(&i, "st", "dec", "decrease", "stitch")
-	if p.tokens[i].is("each", "every") && p.tokens[i+1].is("time") {
+	if p.tokens[i].is("each", "every") && (p.tokens[i+1].is("time") || p.tokens[i+1].is("row", "rnd", "round")) {
 		i += 2
 	}
 	if !p.clauseStopsAt(i) && !p.tokens[i].is(")", "until", "till") {

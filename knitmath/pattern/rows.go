@@ -21,6 +21,9 @@ func (r *runner) repeat(i int) {
 		r.cycle(i, lines)
 		return
 	}
+	if info.adapting && r.heelGoesOn(i, lines) {
+		return
+	}
 	r.endsAmong(l, lines)
 	passes, ok := r.passesSaid(l, lines)
 	if !ok {
