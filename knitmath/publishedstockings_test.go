@@ -2,6 +2,7 @@ package knitmath_test
 
 import (
 	"fmt"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/knittest"
@@ -40,8 +41,13 @@ func legShaped(t *testing.T, each, every int, counts ...int) (came []int) {
 // publishedStockings are legs and ankles.
 var publishedStockings = map[string]printed{
 	"ryder1_backneedle": {work: func(t *testing.T) string {
-		came := legShaped(t, 1, 2, 31, 31-2, 31-2+6, 31-2+6-8, 31-2+6-8-17)
-		return fmt.Sprint(came[len(came)-1])
+		// As a pattern would have it, the book's count at its end: our reader finds nothing wrong with it, and does with any other.
+		less, more := "K2tog, k to end.\n", "K1, m1, k to end.\n"
+		text := strings.Repeat(less, 2) + strings.Repeat(more, 6) + strings.Repeat(less, 8+16) + "K2tog, k to end (%d sts)."
+		if out := checked(t, 31, fmt.Sprintf(text, 10), stitch.Flat); !out.Agrees {
+			t.Errorf("%+v", out.Findings)
+		}
+		return strings.Fields(disagrees(t, 31, fmt.Sprintf(text, 11), stitch.Flat))[0]
 	}},
 	"ryder2_leg": {work: func(t *testing.T) string {
 		came, back := legShaped(t, 1, 2, 77, 77+9, 77+9-30), legShaped(t, 1, 2, 28, 28+9)
