@@ -21,7 +21,7 @@ func (p *parser) either(line *Line) {
 		line.info.either, line.info.brings = other, true
 		return
 	}
-	if other, found := betweenStitches(line.Steps); found {
+	if other, found := betweenStitches(line.Steps); found && p.own["inc"].name == "" {
 		line.info.either, line.info.unnamed = other, true
 		return
 	}

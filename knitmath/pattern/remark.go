@@ -119,7 +119,8 @@ func (p *parser) worksInRemark(i, n int) bool {
 	if p.tokens[i+1].is("by") { // "make 1 (by bringing the wool forward)"
 		return false
 	}
-	return alarming(t.text) && !t.is("dec", "inc") || p.alarmingStitch(i+n, i+1, false) || p.notation(t.text) && !remarking[t.text] ||
+	remarks := remarking[t.text] && p.own[t.text].name == ""
+	return alarming(t.text) && !t.is("dec", "inc") || p.alarmingStitch(i+n, i+1, false) || p.notation(t.text) && !remarks ||
 		p.phraseHere(i+n) || t.is("knit", "purl") && (n == 1 || p.tokens[i+n+1].kind == tokenNumber)
 }
 
