@@ -59,10 +59,8 @@ func (p *planner) easiest() ([]Run, int, bool) {
 		// Most states are those of the last effort before the end, of which all but one run leads
 		// nowhere: that one is looked for first.
 		// Edges that are not steady may be longer than any cap, of many efforts, and are not worth it.
-		if s.steady {
-			s.goFrom(effort, true)
-		}
-		if !s.steady || s.found > effort+effortOfRun {
+		s.goFrom(effort, true)
+		if s.found > effort+effortOfRun {
 			s.goFrom(effort, false)
 		}
 	}

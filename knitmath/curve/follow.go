@@ -32,12 +32,16 @@ func Follow(c Course, s Settings) (Plan, bool) {
 	defer p.done()
 	least, ok := p.least()
 	if !ok {
-		return Plan{}, false
+		return Plan{Looked: p.looked}, false
 	}
 	p.allowed = least + measure.ToMillionths(s.Tolerance)
 	runs, effort, ok := p.easiest()
 	for farther := 0; !ok && farther < steadyTries; farther++ {
 		p.allowed += steadyStep
+		runs, effort, ok = p.easiest()
+	}
+	for more := int64(fallingStep); ok && grows(runs) && more <= measure.ToMillionths(s.Falling); more += fallingStep {
+		p.allowed += fallingStep
 		runs, effort, ok = p.easiest()
 	}
 	kinked := !ok
@@ -48,7 +52,7 @@ func Follow(c Course, s Settings) (Plan, bool) {
 	}
 	runs, joined := told(runs)
 	effort -= joined * effortOfRun
-	out := Plan{Runs: runs, Least: float64(least) / 1e6, Effort: effort, Kinked: kinked}
+	out := Plan{Runs: runs, Least: float64(least) / 1e6, Effort: effort, Looked: p.looked, Kinked: kinked}
 	p.write(&out)
 	return out, true
 }
@@ -59,6 +63,20 @@ const (
 	steadyStep  = 500_000
 	steadyTries = 4
 )
+
+// fallingStep is by how much farther off at a time a plan is looked for whose steps do not grow, in
+// millionths of a stitch.
+const fallingStep = 250_000
+
+// grows reports whether a step takes more stitches than the one before.
+func grows(runs []Run) bool {
+	for i := 1; i < len(runs); i++ {
+		if runs[i].Stitches > runs[i-1].Stitches {
+			return true
+		}
+	}
+	return false
+}
 
 // nearest is how far the nearest plan along a course lies from it, in stitches, and
 // false if there is none.
@@ -83,6 +101,7 @@ type planner struct {
 	steady           bool
 	bend             int32       // how many times as quick as the last a step of a steady plan is, 0 without limit
 	first            stitch.Side // of row 1 of the course
+	looked           int         // steps of runs
 	space            *workspace
 }
 
@@ -144,6 +163,7 @@ func (p *planner) later() int {
 // by is the same, but of a single that of the middle of its slant: where a curve runs
 // level and then slopes, the bind-off ends where the level piece does.
 func (p *planner) corners(row, before, stitches int, group bool) (off, weighs int64) {
+	p.looked++
 	if !group {
 		foot, top := p.off(before, row-1), p.off(before+stitches, row)
 		return max(foot, top), foot/2 + top/2

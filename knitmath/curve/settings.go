@@ -47,6 +47,9 @@ type Settings struct {
 	// before them at the most: with 4, bind-offs of 4 stitches after decreases on every 2nd row.
 	// Without limit if it is 0.
 	LargestBend int
+	// Falling is how much farther than the tolerance a plan is looked for, by quarters of a stitch,
+	// as long as a later step of the nearer one takes more stitches than the step before it.
+	Falling float64
 	// Tolerance is how much farther than the nearest plan a plan with less to remember may
 	// depart from the curve, in stitches.
 	Tolerance float64
@@ -104,6 +107,8 @@ type Plan struct {
 	Departure, Least float64
 	// Effort is how much there is to remember.
 	Effort int
+	// Looked is how many steps of runs were looked at in search of it.
+	Looked int
 	// Kinked tells that the plan should have been steady, and none that is lies near enough.
 	Kinked bool
 }

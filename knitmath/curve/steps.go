@@ -65,6 +65,9 @@ func (s *search) ends(first, left, size int, group bool) bool {
 // intervals tries a first step alone, and again and again at all intervals.
 func (s *search) intervals(at place, x state, after int, soonest bool, to mood) {
 	first, lost := int(x.first), at.lost+int(x.size)
+	if s.easier(&x, place{first, lost, to}) {
+		return
+	}
 	alone := x
 	lean, ok := s.paced(at, &alone, 0)
 	if !ok {
@@ -96,6 +99,17 @@ func (s *search) intervals(at place, x state, after int, soonest bool, to mood) 
 			s.turns(at, again, every, after)
 		}
 	}
+}
+
+// easier reports whether a place is reached with so much less effort already that the same run begun
+// anew from there is easier than one that goes on through it. Of straight edges it would be a turn
+// shorter than turns may be, and of steady ones its pace might be another.
+func (s *search) easier(x *state, at place) bool {
+	if s.steady || s.straight {
+		return false
+	}
+	i := s.index(at)
+	return i != noState && s.all[i].effort != noState && s.all[i].effort+effortOfRun < x.effort
 }
 
 // widestApart is how many rows may lie from a run's first step, after which so many stitches are
@@ -130,6 +144,9 @@ func (s *search) repeat(at place, x state, every, after int, to mood) {
 		x.squares += s.square(row, size, to == afterGroup, mean)
 		lost += size
 		x.times++
+		if s.easier(&x, place{row, lost, to}) {
+			return
+		}
 		if s.steady && row-int(x.first) > int(x.first)-at.row && x.times == 2 {
 			continue // a longer stretch that stands alone
 		}

@@ -30,7 +30,7 @@ func (in Input) priced() (once, size int) {
 	}
 	back := priceDepth(in, in.BackDepthRows, in.BackDepthCm, backMostCm)
 	tolerance := 2 + cost.Ceil(fault.Or(in.ToleranceStitches, 0), MaxTolerance)
-	once = cost.Sum(200, cost.Product(3, front+back+neck), cost.Product(front+back, neck, tolerance)/48)
+	once = cost.Sum(200, cost.Product(3, front+back+neck), cost.Product(front+back, neck, tolerance)/38)
 	return once, front + back + neck
 }
 

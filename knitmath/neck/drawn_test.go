@@ -42,7 +42,7 @@ func drawn(seed uint64) Input {
 		in.EdgeStitches = new(1 + r.IntN(3))
 	}
 	if r.IntN(4) == 0 {
-		in.ToleranceStitches = new(float64(r.IntN(7)) / 2)
+		in.ToleranceStitches = new(float64(r.IntN(5)) / 2)
 	}
 	if r.IntN(5) == 0 && in.Shape <= ShapeV {
 		in.FrontCentreStitches = new(neck%2 + 2*r.IntN(neck/2+1))

@@ -82,32 +82,16 @@ func roundEdge(p setting, centre, depth int) edge {
 	}
 	path := curve.From(at(0, 0)).Lines(corners...)
 	course := path.Courses(p.st, p.rw)[0]
-	settings := curve.Settings{FirstSide: stitch.WrongSide, AnyRow: p.anyRow, Tolerance: fault.Or(p.in.ToleranceStitches, 0)}
-	plan, ok := curve.Follow(course, settings)
-	for tries := 0; ok && grows(plan.Left) && tries < growthTries; tries++ {
-		settings.Tolerance += growthStep
-		plan, ok = curve.Follow(course, settings)
-	}
+	tolerance := fault.Or(p.in.ToleranceStitches, 0)
+	plan, _ := curve.Follow(course, curve.Settings{FirstSide: stitch.WrongSide, AnyRow: p.anyRow, Tolerance: tolerance,
+		Falling: min(falling, MaxTolerance-tolerance)})
 	return edge{first: eventsOf(plan.Left), second: eventsOf(plan.Right), departure: plan.Departure, least: plan.Least, effort: plan.Effort}
 }
 
-// Nobody binds off more in a later row of a round neck than in an earlier one, even where
-// it would lie nearer: such a plan is looked for a quarter of a stitch farther off, and so
-// on for a stitch. Common practice.
-const (
-	growthStep  = 0.25
-	growthTries = 4
-)
-
-// grows reports whether a step takes more stitches than the one before.
-func grows(steps []curve.Step) bool {
-	for i, s := range steps {
-		if i > 0 && s.Stitches > steps[i-1].Stitches {
-			return true
-		}
-	}
-	return false
-}
+// falling: nobody binds off more in a later row of a round neck than in an earlier one, even where
+// it would lie nearer. A plan that does not is looked for up to a stitch farther off, in all no farther
+// than anybody may ask. Common practice.
+const falling = 1.0
 
 func eventsOf(steps []curve.Step) []event {
 	list := make([]event, len(steps))

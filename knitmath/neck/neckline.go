@@ -53,7 +53,7 @@ const (
 	MaxNeckStitches = 500
 	// MaxTolerance is the most stitches that an edge of least effort may depart beyond the
 	// nearest one: more is no longer that neck.
-	MaxTolerance = 3.0
+	MaxTolerance = 2.0
 	// MaxSlopeRows, MaxSlopeCm and MaxSlopeDegrees are beyond any shoulder, of which the
 	// steepest slope by some 25 degrees.
 	MaxSlopeRows    = 200

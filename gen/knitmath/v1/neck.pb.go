@@ -366,7 +366,7 @@ type PlanNecklineRequest struct {
 	// but the first where the last takes a stitch of it, for a decrease beside it. Default 1.
 	EdgeStitches *int32 `protobuf:"varint,24,opt,name=edge_stitches,json=edgeStitches,proto3,oneof" json:"edge_stitches,omitempty"`
 	// How much farther than the nearest plan one with less to remember may depart from the edge
-	// that is wanted, in stitches, 0 to 3. Default 0 of a round neck, whose later bind-offs are
+	// that is wanted, in stitches, 0 to 2. Default 0 of a round neck, whose later bind-offs are
 	// no larger than the earlier ones, and 1 of a V.
 	ToleranceStitches *float64 `protobuf:"fixed64,25,opt,name=tolerance_stitches,json=toleranceStitches,proto3,oneof" json:"tolerance_stitches,omitempty"`
 	// The gauge of the band, of which the stitches count. Default that of the piece.
@@ -1410,7 +1410,7 @@ const file_knitmath_v1_neck_proto_rawDesc = "" +
 	"row_choice\x18\x17 \x01(\x0e2\x16.knitmath.v1.RowChoiceB&\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x17\x1a\x15ROW_CHOICE_RIGHT_SIDER\trowChoice\x12E\n" +
 	"\redge_stitches\x18\x18 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18\n" +
 	"(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x0fR\fedgeStitches\x88\x01\x01\x12Y\n" +
-	"\x12tolerance_stitches\x18\x19 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00\b@)\x00\x00\x00\x00\x00\x00\x00\x00H\x10R\x11toleranceStitches\x88\x01\x01\x126\n" +
+	"\x12tolerance_stitches\x18\x19 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00\x00@)\x00\x00\x00\x00\x00\x00\x00\x00H\x10R\x11toleranceStitches\x88\x01\x01\x126\n" +
 	"\n" +
 	"band_gauge\x18\x1a \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\tbandGauge\x128\n" +
 	"\tband_rule\x18\x1b \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\bbandRule\x12C\n" +
