@@ -12,13 +12,13 @@ import (
 // so many others; the farther a plan may depart, the more of both. So many of them are looked
 // at in a step. A row is written out in so many steps.
 const (
-	placesInAStep = 7
+	placesInAStep = 8
 	stepsARow     = 3
 )
 
 // Cost is the price of a curved edge,
 //
-//	100 + 3 * rows + rows * (rows + stitches / 2) * (1 + tolerance) / 7
+//	100 + 3 * rows + rows * (rows + stitches / 2) * (1 + tolerance) / 8
 //
 // where stitches are all that the edge moves, in and out, and the tolerance is in half
 // stitches, up, and one at least: without any each row's nearest places are looked at all the
