@@ -151,24 +151,3 @@ func (p *parser) boundOffAt(i int) int {
 	}
 	return i + 1
 }
-
-// unmarked goes on after a row up to markers of which the text says that they are there,
-// and not where: the change of the count is known all the same.
-func (r *runner) unmarked(i int, p *profile, claimed bool) bool {
-	l := &r.piece.Lines[i]
-	before := len(r.start.Counts) > 0 && r.round && r.marks.count == 0 // the text goes on from what is on the needles
-	if !r.marks.lost && !r.placed && !before {
-		return false
-	}
-	t, ok := looseTally(l.worked(), r.size)
-	if !ok || r.now.left < t.takes {
-		return false
-	}
-	r.fault(KindReading, ReasonReading, l.info.at, 0, "where the markers are is not known: the count is followed, the places are not")
-	q := *p
-	q.stretches, q.turn = true, 0
-	r.shiftOther(t.leaves - t.takes)
-	r.fitting(i, &q, outcome{takes: r.now.left, leaves: r.now.left - t.takes + t.leaves}, claimed)
-	r.marks = marks{lost: true}
-	return true
-}

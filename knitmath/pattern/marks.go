@@ -73,6 +73,9 @@ func (r *runner) walkOn(i int, p *profile, claimed bool) {
 		return
 	}
 	r.machine = nil
+	if r.marks.count == 0 {
+		r.shortOfMarks(r.walked(l))
+	}
 	ok := w.steps(r.walked(l))
 	if w.none != nil && r.movedBack() {
 		w = walker{runner: r, left: r.now.left, began: -1}
@@ -101,10 +104,20 @@ func (r *runner) walkOn(i int, p *profile, claimed bool) {
 		}
 		return
 	}
-	r.other = nil
+	r.other, r.nextMarks = nil, nil
 	r.misfitting(i, &q, o, claimed)
 	r.finish(i, o)
 	r.loseMarks()
+	r.takeNextMarks()
+}
+
+// takeNextMarks puts the markers where a round has left them that is no whole one, and reports whether the row was such a one.
+func (r *runner) takeNextMarks() bool {
+	if r.nextMarks == nil {
+		return false
+	}
+	r.marks = *r.nextMarks
+	return true
 }
 
 // walkBeside works a row as any other, and walks through it to see where its markers lie
@@ -114,12 +127,15 @@ func (r *runner) walkBeside(i int, p *profile, w *walker, claimed bool) {
 	before := r.now
 	r.switched = false
 	known := r.misfits
-	r.misfits = false
+	r.misfits, r.nextMarks = false, nil
 	if r.now.left > 0 || !p.empty() {
 		r.workOn(i, p, claimed)
 	}
 	misfits := r.misfits
 	r.misfits = known || misfits
+	if r.takeNextMarks() {
+		return
+	}
 	if r.known && !r.switched && w.steps(r.walked(l)) && w.pos <= w.left {
 		r.marks = w.after(before, p.turn != 0)
 	} else {

@@ -1,5 +1,7 @@
 package pattern
 
+import "slices"
+
 // partRound goes on after a row that is no whole round: it stops where the round begins from then
 // on or where the rest is grafted, or it goes past the beginning of the round, "pick up and knit 14
 // sts, k8", over stitches that were worked already. The change of the count is that of its steps.
@@ -15,13 +17,39 @@ func (r *runner) partRound(i int, p *profile, o outcome, claimed bool) bool {
 	}
 	r.fault(KindReading, ReasonReading, l.info.at, 0, said)
 	r.round = true
+	next := r.marksOfNext(i, o)
 	q := *p
 	q.stretches = true // which no hand follows
 	r.other, r.machine = nil, nil
 	r.fitting(i, &q, outcome{takes: r.now.left, leaves: r.now.left - t.takes + t.leaves}, claimed)
-	r.loseMarks()
-	r.marks.lost = r.marks.lost || r.facts[i].marks // where it places them is not known
+	r.marks, r.nextMarks = next, &next
 	return true
+}
+
+// marksOfNext is where the markers are for a round that begins where such a row ends, short of the end of its own round or past it.
+func (r *runner) marksOfNext(i int, o outcome) marks {
+	before := r.now
+	w := walker{runner: r, left: before.left, began: -1}
+	steps, past := r.walked(&r.piece.Lines[i]), int64(0)
+	if o.reason == ReasonMissing { // its last stitches are the first of what it has worked
+		last := len(steps) - 1
+		past, steps = o.missing, slices.Clone(steps)
+		steps[last].Times = []int{steps[last].workings(r.size) - int(past)}
+	}
+	if !w.steps(steps) || w.none != nil || past > 0 && w.pos != w.left {
+		return marks{lost: r.marks.lost || r.marks.count > 0 || r.facts[i].marks}
+	}
+	if past == 0 {
+		past = w.new
+		w.advance(tally{takes: 1, leaves: 1}, w.left-w.pos)
+	}
+	next, total := w.after(before, false), int32(w.new)
+	at := next.at[:next.count]
+	for k := range at {
+		at[k] = (at[k] - int32(past) + total) % total
+	}
+	slices.Sort(at)
+	return next
 }
 
 // partRoundSaid is how a row is read that is no whole round, "" if it is not.

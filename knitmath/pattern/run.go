@@ -57,6 +57,7 @@ type runner struct {
 	asideSide   stitch.Side
 	noting      int // the line whose first working is noted
 	marks       marks
+	nextMarks   *marks          // of a row that was no whole round
 	shifted     movedMark       // a marker that was moved for a claim
 	offBy       map[*Line]int64 // rows whose count disagreed with their claim, and by how many stitches
 	owed        int64           // by how many stitches such rows, worked again since the last claim, were off
