@@ -110,13 +110,15 @@ func (o Shape) byRule(rows []Row, done int) (d []string) {
 		text += " (" + report.CountOf(first.Instruction.EndStitches, "stitches") + ")"
 	}
 	between, end := ", and the rows between even", " ("+report.CountOf(rows[len(rows)-1].Instruction.EndStitches, "stitches")+")."
-	if runs := schedule.RunsInTurn(numbers); len(runs) <= mostRuns {
-		return append(d, text+".", "Work "+again+" "+shaping.IntervalWords(runs, noun(false))+between+end)
+	runs := schedule.RunsInTurn(numbers)
+	when := shaping.IntervalWords(runs, noun(false))
+	if listed := "on rows " + grouped(numbers[1:]) + " too"; len(runs) > mostRuns && len(listed) <= len(when) {
+		when = listed
 	}
-	return append(d, text+".", "Work "+again+" on rows "+grouped(numbers[1:])+" too"+between+end)
+	return append(d, text+".", "Work "+again+" "+when+between+end)
 }
 
-// mostRuns is how many runs of intervals are told as such. Own choice.
+// mostRuns is how many runs of intervals are always told as such; more, where that is shorter than a list of the rows. Own choice.
 const mostRuns = 2
 
 // otherSide is the side that the first row that changes the count does not have, if a later one has.
