@@ -178,7 +178,7 @@ func TestTyping(t *testing.T) {
 	p.until(answered + ` && ` + faultOf("gauge.rows") + `=== ''`)
 	p.run(chromedp.Navigate(base + "/ask/gauge/computeCastOn?gauge.stitches=22&gauge.rows=thirty&width_cm=50"))
 	p.until(`document.querySelector('.asks') && ` + faultOf("gauge.rows") +
-		`=== 'Cannot be read as a number; it must be more than 0, and 1000 at the most.'`)
+		`=== 'Cannot be read as a number; write it like 22, 22.5 or 22 1/2.'`)
 	p.checked(true)
 }
 

@@ -51,8 +51,23 @@ func readQuestion(name string, contract []byte, own string, words map[string]map
 	if q.form, err = shortened(contract, hintsOf(made)); err != nil {
 		return q, err
 	}
+	leaveOut(made)
 	q.made, err = json.Marshal(made)
 	return q, err
+}
+
+// leaveOut takes away what no page reads: what stands on the page already, and hints of
+// nothing, since the help that they stand for is gone from the form. One that keeps a hint
+// of a bare name from its field stays.
+func leaveOut(made map[string]any) {
+	delete(made, "intro")
+	hints, _ := made["hints"].(map[string]any)
+	for name, text := range hints {
+		bare, _ := hints[name[strings.LastIndex(name, ".")+1:]].(string)
+		if text == "" && bare == "" {
+			delete(hints, name)
+		}
+	}
 }
 
 // addWords adds what words.json says of the fields and values of a form, where the
@@ -112,6 +127,7 @@ func shortened(form []byte, hints map[string]bool) ([]byte, error) {
 		}
 	}
 	shorten(whole, "")
+	delete(whole, "about") // The pages have it written out.
 	return json.Marshal(whole)
 }
 

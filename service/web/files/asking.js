@@ -26,8 +26,10 @@ export class Asking {
 
   async start(pairs, done = []) {
     const file = `${this.what.files}forms/${this.what.question.replace('/', '.')}.json`;
-    const reply = await fetch(file, { mode: 'cors', credentials: 'omit' });
-    if (!reply.ok) throw new Error(`there is no question ${this.what.question}`);
+    const reply = await fetch(file, { mode: 'cors', credentials: 'omit' }).catch(() => {
+      throw new Error(`${this.what.base} does not answer, or its -allowed-origins do not have ${location.origin}`);
+    });
+    if (!reply.ok) throw new Error(`there is no question “${this.what.question}” (${reply.status})`);
     Object.assign(this, await reply.json());
     knowValues(this.form.enums ?? []);
     reword(this.form, this.made.values ?? {});
@@ -58,9 +60,14 @@ export class Asking {
   }
 
   // example is what a page begins with. In inches it is another one, of whole and half
-  // inches and with the gauge over 4 in, and not the same one oddly written.
+  // inches and with the gauge over 4 in, and not the same one oddly written. It has nothing of
+  // a group of which something is fixed, nor of what excludes that: none of it would fit.
   example() {
-    const pairs = Object.entries(this.made.example ?? exampleOf(this.form));
+    const head = (path) => path.split(/[.[]/)[0];
+    const fixed = (this.what.fixed ?? []).map(([path]) => head(path));
+    const choices = (this.form.choices ?? []).filter((names) => names.some((name) => fixed.includes(name)));
+    const not = new Set([...fixed, ...choices.flat()]);
+    const pairs = Object.entries(this.made.example ?? exampleOf(this.form)).filter(([path]) => !not.has(head(path)));
     if (this.options.unit !== 'in') return pairs;
     const names = new Set(pairs.map(([path]) => path));
     const inches = pairs.map(([path, value]) => [path, /_cm$/.test(path) && !path.endsWith('over_cm') ? nearInches(value) : value]);
@@ -152,7 +159,7 @@ export class Asking {
 
   refuse(violations) {
     this.fields.showFaults(violations);
-    const wanting = violations.every((v) => v.reason === 'REQUIRED' && !this.fields.touched.has(v.field));
+    const wanting = violations.every((v) => this.fields.isWanting(v.reason, v.field));
     const n = violations.length;
     this.answer.stale(wanting ? 'Fill in what needs a value, and the answer stands here.'
       : `No answer yet: ${n === 1 ? 'one thing needs' : `${n} things need`} attention where it is marked.`);

@@ -12,6 +12,8 @@ import { el } from './element.js';
 // The service is where this script came from. Only while it runs is that known.
 const base = new URL(document.currentScript.src).origin;
 
+const units = ['cm', 'in'];
+
 // What a page hands down to all that lies in it stays outside, but for its light or dark.
 const apart = '.knitmath { all: initial; color-scheme: inherit; display: block; direction: ltr; }';
 const placed = ':host { display: block; } .knitmath { padding: 1rem; border-radius: var(--round); }';
@@ -42,12 +44,12 @@ class KnitmathQuestion extends HTMLElement {
 
   attributeChangedCallback(name, before, now) {
     if (!this.isConnected || !this.shadowRoot || before === now) return;
-    if (name === 'units' && this.asking?.fields) this.asking.setUnit(this.unit);
+    if (name === 'units' && this.asking?.fields && units.includes(this.unit)) this.asking.setUnit(this.unit);
     else this.begin();
   }
 
   get unit() {
-    return this.getAttribute('units') === 'in' ? 'in' : 'cm';
+    return this.getAttribute('units') ?? 'cm';
   }
 
   // mark is the place of this element among those that ask the same, where it is not alone.
@@ -68,6 +70,7 @@ class KnitmathQuestion extends HTMLElement {
     const asking = new Asking(box, {
       base, files: base + files, question: this.getAttribute('question') ?? '', unit: this.unit, key: this.getAttribute('key'),
       locked: fixed, fixed: locked, mark: this.mark,
+      begun: ({ store }) => this.judge([...locked, ...this.pairs('preset')].map(([path]) => path).filter((path) => !store.fieldAt(path))),
       answered: (detail) => this.tell('knitmath-answer', detail),
       refused: (detail) => this.tell('knitmath-refusal', detail),
     });
@@ -75,11 +78,23 @@ class KnitmathQuestion extends HTMLElement {
     this.shadowRoot.replaceChildren(box);
     try {
       await asking.start(this.pairs('preset').filter(([path]) => !fixed.has(path)));
-    } catch {
+    } catch ({ message, violations }) {
       if (this.asking !== asking) return;
-      box.replaceChildren(el('p', { role: 'alert' }, 'This question cannot be shown just now.'));
-      this.tell('knitmath-refusal', { question: asking.what.question, violations: [], message: 'the question could not be fetched' });
+      asking.fields = undefined; // another unit begins it anew
+      console.error(`knitmath-question: ${message}`);
+      box.replaceChildren(el('p', { role: 'alert' }, `This question cannot be shown${violations ? `: ${message}` : ' just now'}.`));
+      this.tell('knitmath-refusal', { question: asking.what.question, violations: violations ?? [], message });
     }
+  }
+
+  // judge refuses what the page sets and the question does not have. Left out, it would be
+  // an example that is answered, and taken for what was meant.
+  judge(unknown) {
+    const description = 'is no field of this question';
+    const violations = unknown.map((field) => ({ field, reason: 'UNKNOWN_FIELD', description }));
+    if (!units.includes(this.unit)) violations.push({ field: 'units', reason: 'WRONG_TYPE', description: 'must be cm or in' });
+    const message = violations.map((v) => `“${v.field}” ${v.description}`).join('; ');
+    if (message) throw Object.assign(new Error(message), { violations });
   }
 
   tell(name, detail) {

@@ -237,11 +237,16 @@ export class Form {
       let at = violation.field ?? '';
       while (at && !this.places.has(at)) at = at.slice(0, Math.max(at.lastIndexOf('.'), at.lastIndexOf('['), 0));
       const place = this.places.get(at);
-      const text = plainFault(violation, place?.field, this.options.unit, this.names);
-      if (place) place.show(text, violation.reason === 'REQUIRED' && !this.touched.has(at));
+      const text = plainFault(violation, place?.field, this.options.unit, this.names, this.store.get(at) !== '');
+      if (place) place.show(text, this.isWanting(violation.reason, at));
       else general.push(text);
     }
     showAt(this.general, general.join(' '));
+  }
+
+  // isWanting tells what is only not given yet.
+  isWanting(reason, path) {
+    return reason === 'REQUIRED' && !this.touched.has(path) && !this.store.get(path);
   }
 
   // names are what the form calls fields and values, for what is said of them.

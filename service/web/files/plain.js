@@ -51,8 +51,8 @@ function reach({ min, max, unit: sign }, unit) {
 }
 
 // plainFault is what is wrong with a field, said beside it. field is its description,
-// where it is a single value.
-export function plainFault({ reason, description = '' }, field, unit, names) {
+// where it is a single value, and given whether it has one: 0, which the service takes for none.
+export function plainFault({ reason, description = '' }, field, unit, names, given) {
   const numbers = field && (field.kind === 'number' || field.kind === 'whole') && field.min !== undefined && field.max !== undefined;
   const [, other] = /^(?:excludes|is missing, and so is) (\S+?); give one of them( or both)?$/.exec(description) ?? [];
   const both = description.endsWith('or both');
@@ -60,12 +60,8 @@ export function plainFault({ reason, description = '' }, field, unit, names) {
     case reason === 'CONTRADICTORY' && other !== undefined: return `Give this or “${names.label(other) || other}”, not both.`;
     case reason === 'REQUIRED' && other !== undefined:
       return `Give this or “${names.label(other) || other}”${both ? ', or both' : ''}.`;
-    case reason === 'REQUIRED' && field !== undefined: return 'Needs a value.';
-    case reason === 'OUT_OF_RANGE' && numbers && /^is \S+; must be from \S+ to \S+$/.test(description):
-      return `Must be ${reach(field, unit)}.`;
-    // A link may have carried anything.
-    case numbers && description.startsWith('must be a finite number'):
-      return `Cannot be read as a number; it must be ${reach(field, unit)}.`;
+    case reason === 'REQUIRED' && field !== undefined && !given: return 'Needs a value.';
+    case numbers && /^is (\S+|missing or 0); must be from \S+ to \S+$/.test(description): return `Must be ${reach(field, unit)}.`;
     case /^is missing, and so are the other /.test(description): return 'Give one of these.';
     default: return sentence(named(description.replace(/^is missing; /, 'needs a value: '), names));
   }

@@ -2,6 +2,8 @@
 // paths ("pieces[0].times"). One spelling serves the form, the page's address, the
 // question and the places of faults.
 
+import { readNumber } from './units.js';
+
 // A value of these fields is asked as it is typed, in parts.
 const parts = /[\s,;]+/;
 
@@ -18,6 +20,7 @@ export class Store {
   load(pairs) {
     for (const kept of [this.values, this.counts, this.chosen, this.unread]) kept.clear();
     for (const [path, value] of pairs) {
+      if (value === '') continue;
       const before = this.values.get(path);
       this.values.set(path, before === undefined ? value : `${before} ${value}`);
       for (const item of path.matchAll(/\[(\d+)\]/g)) {
@@ -25,6 +28,27 @@ export class Store {
         this.counts.set(list, Math.min(Math.max(this.counts.get(list) ?? 0, Number(item[1]) + 1), 100));
       }
     }
+    for (const [path, text] of this.values) this.read(this.fieldAt(path), path, text);
+  }
+
+  // read takes a value of a link as the form takes one that is typed.
+  read(field, path, text) {
+    if (field?.kind === 'flag' && !/^(true|false)$/.test(text)) this.unread.set(path, 'must be true or false');
+    if (field?.kind !== 'number' && field?.kind !== 'whole') return;
+    const numbers = (field.list ? splitList(field, text) : [text]).map(readNumber);
+    const bad = numbers.find((n) => typeof n !== 'number');
+    if (bad) this.unread.set(path, bad.fault);
+    else this.values.set(path, numbers.join(' '));
+  }
+
+  // fieldAt is the single value at a path, where the form has one.
+  fieldAt(path) {
+    let field = this.form;
+    for (const part of path.split('.')) {
+      const [, name, item] = /^(\w+)(\[\d\d?\])?$/.exec(part) ?? [];
+      field = field?.fields?.find((inner) => inner.name === name && Boolean(item) === (inner.kind === 'group' && Boolean(inner.list)));
+    }
+    return field?.kind === 'group' ? undefined : field;
   }
 
   get(path) {
