@@ -14,8 +14,8 @@ func (p *parser) direction(line *Line) bool {
 		return false
 	}
 	save, found, before := p.next, p.found.mark(), line.info
-	for _, read := range [...]reader{(*parser).orderSaid, (*parser).halfForHeel, (*parser).fabricOfLabel, (*parser).ribSpelt,
-		(*parser).rowsInTurn,
+	for _, read := range [...]reader{(*parser).calledInBracket, (*parser).orderSaid,
+		(*parser).halfForHeel, (*parser).fabricOfLabel, (*parser).ribSpelt, (*parser).rowsInTurn,
 		(*parser).threeNeedle, (*parser).ontoNeedle, (*parser).fabricRows, (*parser).bareRepeat,
 		(*parser).charted, (*parser).contInThisWay, (*parser).thenEveryRow, (*parser).changesLead, (*parser).colourAtCountTold,
 		(*parser).patternReps, (*parser).changeThisWay, (*parser).onTheseAlone, (*parser).heldTold, (*parser).castOnFreed} {

@@ -147,6 +147,8 @@ func (p *parser) clauseLine(line *Line, from span) bool {
 	p.leadIn(&line.info)
 	more := false
 	switch {
+	case p.closesBracket(line):
+		more = p.tail(line)
 	case p.asPart(line):
 		more = p.tail(line)
 	case p.matching(line):

@@ -18,6 +18,8 @@ func (p *parser) needleHeader(i int) (end int, numbers []int) {
 		return i + 2, []int{int(t.text[1] - '0')}
 	case t.is("needle", "needles"):
 		i, numbers = p.needleNumbers(i + 1)
+	case p.inNeedles && t.is("next") && p.tokens[i+1].is("needle"):
+		i, numbers = i+2, []int{0}
 	case p.ordinalEnd(i) != 0 && p.tokens[p.ordinalEnd(i)].is("needle"):
 		numbers = []int{p.ordinalValue(i)}
 		i = p.ordinalEnd(i) + 1
@@ -46,13 +48,18 @@ func (p *parser) needleNumbers(i int) (end int, numbers []int) {
 	return i, numbers
 }
 
-// needles reads a round that is written needle by needle. How the stitches lie on them is
+// needles reads a round that is written needle by needle, all of them or half in a bracket. How the stitches lie on them is
 // not followed, and need not be: every needle but for its changes is worked as it is.
 func (p *parser) needles(line *Line) bool {
-	if end, _ := p.needleHeader(p.next); end == 0 || p.onlyRows {
+	bracketed := p.peek().is("[", "(")
+	if end, _ := p.needleHeader(p.next + bit(bracketed)); end == 0 || p.onlyRows {
 		return false
 	}
-	from := p.peek().span
+	from, closer := p.peek().span, ""
+	if bracketed {
+		closer = closers[p.peek().text]
+		p.next++
+	}
 	p.inNeedles = true
 	defer func() { p.inNeedles = false }()
 	var sections []needleSection
@@ -63,7 +70,7 @@ func (p *parser) needles(line *Line) bool {
 			break
 		}
 		p.next = end
-		steps, ok := p.needleSteps(sections)
+		steps, ok := p.needleSteps(sections, closer)
 		if !ok {
 			line.info.kind = lineUnread
 			return true
@@ -91,12 +98,33 @@ func (p *parser) needles(line *Line) bool {
 			p.next++
 		}
 	}
+	if closer != "" && !p.needlesAgain(closer, from, takes, leaves) {
+		line.info.kind = lineUnread
+		return true
+	}
 	p.worksInAll(line, takes, leaves)
 	return true
 }
 
+// needlesAgain reads "] twice" after the needles of half a round.
+func (p *parser) needlesAgain(closer string, from span, takes, leaves []int) bool {
+	var n []int
+	if p.accept(closer) {
+		n, _, _ = p.manyTimes()
+	}
+	if n == nil {
+		p.ask(ReasonUnread, from.to(p.last()), "how many times?")
+		return false
+	}
+	for size := range takes {
+		takes[size] = min(takes[size]*at(n, size), MaxNumber)
+		leaves[size] = min(leaves[size]*at(n, size), MaxNumber)
+	}
+	return true
+}
+
 // needleSteps reads the steps of one needle, or "as Needle 1".
-func (p *parser) needleSteps(sections []needleSection) ([]Step, bool) {
+func (p *parser) needleSteps(sections []needleSection, closer string) ([]Step, bool) {
 	if p.peek().is("as", "same", "like", "rep", "repeat", "work") {
 		save := p.next
 		p.next++
@@ -113,7 +141,7 @@ func (p *parser) needleSteps(sections []needleSection) ([]Step, bool) {
 		}
 		p.next = save
 	}
-	steps, ok := p.items("")
+	steps, ok := p.items(closer)
 	if !ok || !p.placed(steps) {
 		return nil, false
 	}

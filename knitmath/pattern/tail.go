@@ -64,7 +64,7 @@ func (p *parser) tailPart(line *Line) tailKind {
 		}
 	case t.kind == tokenNewline && p.wrapped():
 		p.next++
-	case p.endsAt(p.next), p.anotherAfterClaim(line):
+	case p.endsAt(p.next), p.bracketCloses(), p.anotherAfterClaim(line):
 		return p.tailStop()
 	case info.kind == lineOff && p.offAsFollows():
 	case t.is(",", ";", "-", "and", "then", ":", "&", "but", "or", "="):
@@ -77,8 +77,11 @@ func (p *parser) tailPart(line *Line) tailKind {
 	return tailMore
 }
 
-// tailStop ends a tail, but for a full stop with a claim after it.
+// tailStop ends a tail, but for a full stop with a claim after it, and before the end of a bracket.
 func (p *parser) tailStop() tailKind {
+	if p.bracketCloses() {
+		return tailNext
+	}
 	if p.accept(".") {
 		if p.claimAhead() || p.needlesAhead(p.next) {
 			return tailMore
