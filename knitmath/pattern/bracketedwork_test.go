@@ -39,8 +39,9 @@ func TestHalfTheNeedlesInBrackets(t *testing.T) {
 					"k2tog, k to end|k to end":              2} {
 					steps := strings.Split(dec, "|")
 					for _, n := range []int{48, 64, 80} {
-						texts = append(texts, worded{fmt.Sprintf("CO %d sts, divided on 4 needles. Join in the rnd.\n"+
-							"Knit 10 rnds.\nNext rnd: [%s%s%s%s] %s. CLAIM.", n, first, steps[0], second, steps[1], often), nil, false, []int{n - change}, []int{11}})
+						text := fmt.Sprintf("CO %d sts, divided on 4 needles. Join in the rnd.\nKnit 10 rnds.\n"+
+							"Next rnd: [%s%s%s%s] %s. CLAIM.", n, first, steps[0], second, steps[1], often)
+						texts = append(texts, worded{text, nil, false, []int{n - change}, []int{11}})
 					}
 				}
 			}
