@@ -12,7 +12,6 @@ import (
 	"time"
 
 	"google.golang.org/grpc"
-	"google.golang.org/grpc/codes"
 
 	"example.com/knitmath/gen/openapi"
 	"example.com/knitmath/knitmath/fault"
@@ -133,8 +132,7 @@ func (f *jsonFace) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	case isPage(r.URL.Path) || f.isShown(r.URL.Path):
 		f.page(w, r, reading)
 	case !known:
-		f.refuse(w, r, http.StatusNotFound, refusal(codes.NotFound, "UNKNOWN_PATH",
-			"no such path; /reference shows them, and /openapi.json lists them all"))
+		f.unknownPath(w, r, reading)
 	case reading && at.get:
 		f.get(w, r, at)
 	case r.Method == http.MethodPost:
@@ -155,6 +153,8 @@ func (f *jsonFace) page(w http.ResponseWriter, r *http.Request, reading bool) {
 		f.wrongMethod(w, r, "GET, HEAD")
 	case shown:
 		f.show(w, r, file)
+	case f.isShown(r.URL.Path):
+		withoutSlash(w, r)
 	case r.URL.Path == "/":
 		f.document(w, r, "text/plain; charset=utf-8", f.index)
 	case r.URL.Path == versionPath:

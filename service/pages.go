@@ -1,8 +1,12 @@
 package service
 
 import (
+	"io"
 	"net/http"
+	"net/url"
 	"strings"
+
+	"google.golang.org/grpc/codes"
 
 	"example.com/knitmath/service/web"
 )
@@ -11,16 +15,46 @@ import (
 // the root stands the start page for whoever asks for HTML, as browsers do; programs
 // are told the paths in plain text, as ever.
 func (f *jsonFace) pageFile(r *http.Request) (web.File, bool) {
-	if r.URL.Path == web.Start && !strings.Contains(r.Header.Get("Accept"), "text/html") {
+	if r.URL.Path == web.Start && !readsHTML(r) {
 		return web.File{}, false
 	}
 	return f.site.File(r.URL.Path)
 }
 
-// isShown knows the paths of the pages for browsers.
+// readsHTML tells a person's browser from a program.
+func readsHTML(r *http.Request) bool { return strings.Contains(r.Header.Get("Accept"), "text/html") }
+
+// isShown knows the paths of the pages for browsers, also with a slash too many.
 func (f *jsonFace) isShown(path string) bool {
-	_, ok := f.site.File(path)
+	_, ok := f.site.File(strings.TrimSuffix(path, "/"))
 	return ok
+}
+
+// withoutSlash sends whoever asks for a page with a slash behind its path to the page.
+func withoutSlash(w http.ResponseWriter, r *http.Request) {
+	to := url.URL{Path: strings.TrimSuffix(r.URL.Path, "/"), RawQuery: r.URL.RawQuery}
+	http.Redirect(w, r, to.String(), http.StatusPermanentRedirect)
+}
+
+// nowhere is what a person is shown where nothing is.
+const nowhere = `<!doctype html><html lang="en"><meta name="viewport" content="width=device-width"><title>Not found · knitmath</title>
+<h1>There is no such page</h1><p><a href="/">All questions</a> are on the start page.</p></html>
+`
+
+// unknownPath answers where nothing is: a program in JSON, a person with a way on.
+func (f *jsonFace) unknownPath(w http.ResponseWriter, r *http.Request, reading bool) {
+	st := refusal(codes.NotFound, "UNKNOWN_PATH", "no such path; /reference shows them, and /openapi.json lists them all")
+	w.Header().Add("Vary", "Accept")
+	if !reading || !readsHTML(r) {
+		f.refuse(w, r, http.StatusNotFound, st)
+		return
+	}
+	f.logRefusal(r, http.StatusNotFound, st)
+	w.Header().Set("Content-Type", "text/html; charset=utf-8")
+	w.Header().Set("Cache-Control", "no-store")
+	w.Header().Set("Content-Security-Policy", "default-src 'none'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'")
+	w.WriteHeader(http.StatusNotFound)
+	_, _ = io.WriteString(w, nowhere)
 }
 
 func (f *jsonFace) show(w http.ResponseWriter, r *http.Request, file web.File) {
