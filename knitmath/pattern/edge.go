@@ -34,6 +34,7 @@ func (r *runner) castOn(i int) {
 				"the question says "+stitches(int(have))+" on the needle, the text casts on "+strconv.Itoa(int(n)))
 		}
 	} else {
+		r.leftUnsaid(i)
 		r.beginPiece(i, n)
 	}
 	r.needlesEven(l)

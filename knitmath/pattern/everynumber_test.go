@@ -11,8 +11,8 @@ import (
 
 // Of the edits of whole drafts that are agreed with, so many of a hundred are agreed with after them. Most of what is
 // left shows in no count: rows worked even, lengths, needles, how often something comes, k1 before "k to". Of the
-// dropped lines about half were looked through by hand. Known and open: a bind-off or a holder told twice, "Row 5: As
-// Row 5", a numbered row that contradicts a rule for even rows.
+// dropped lines about half were looked through by hand. Known and open: a numbered row that contradicts a rule for even
+// rows.
 const (
 	everyNumberAgreed = 16
 	everyLineAgreed   = 47

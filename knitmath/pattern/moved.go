@@ -23,6 +23,9 @@ func (r *runner) moved(i int) {
 	case lineTake:
 		r.take(l)
 	case linePickUp:
+		if r.known && start.total() == 0 {
+			r.history = r.history[:0] // rows of another piece are none of "these"
+		}
 		r.fromHolders(l.info.waiting)
 		r.pickedUp(l)
 		if !r.round {
@@ -76,6 +79,7 @@ func (r *runner) hold(l *Line) {
 		r.held = append([]int64{n}, r.held...) // apart from the others, that wait for their turn
 		return
 	}
+	r.heldTwice(l)
 	if n > total && r.other != nil && r.other.total() == n && r.resolved(l, n) {
 		total = n
 	}

@@ -69,6 +69,7 @@ func (p *parser) read(text string, lines []Line) *Piece {
 	p.misnumbered()
 	p.tellPassed()
 	piece.rows = p.rowsClaims()
+	p.neverPlaced()
 	piece.found, piece.patterns, piece.looked = p.found, p.patterns, p.looked+len(p.tokens)
 	return piece
 }

@@ -140,6 +140,12 @@ func (r *runner) rowsOf(line int) (own, after int) {
 func (r *runner) rowCounts(line, own, after int) []int {
 	counts := []int{own}
 	info := &r.piece.Lines[line].info
+	inAll := info.kind == lineRepeat && info.total && info.counts != nil
+	if inAll { // "a total of 51 times" is of all of them
+		if n := at(info.counts, r.size); n > 1 && own%(n-1) == 0 {
+			counts[0] = own / (n - 1) * n
+		}
+	}
 	if info.kind == lineRepeat && !info.afresh {
 		switch { // with the rows that it repeats
 		case info.lines != nil:
@@ -154,7 +160,7 @@ func (r *runner) rowCounts(line, own, after int) []int {
 		_, last := info.rangeIn(info.ranges[len(info.ranges)-1], r.size)
 		counts = append(counts, last)
 	}
-	for k := line; k >= 0 && r.piece.Lines[k].info.ownLine == info.ownLine; k-- {
+	for k := line; k >= 0 && !inAll && r.piece.Lines[k].info.ownLine == info.ownLine; k-- {
 		if n := int(r.rowsBefore[k]); n >= r.told.sureFrom {
 			counts = append(counts, after-n)
 		}

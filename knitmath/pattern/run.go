@@ -239,6 +239,9 @@ func (r *runner) turnWork() {
 // in succession, "Rows 1-8 (RS)", it is the side of the first.
 func (r *runner) checkSide(l *Line, repeated bool) {
 	want := l.info.side
+	if l.info.ranges != nil && !repeated { // "Row 2 and all WS rows"
+		want = l.info.sideNamed()
+	}
 	r.roundAgain(&l.info)
 	switch {
 	case want == stitch.SideUnspecified || l.info.otherSide && r.lastLine != noLine && r.sideSaid:
