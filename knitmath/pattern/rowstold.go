@@ -147,14 +147,7 @@ func (r *runner) rowCounts(line, own, after int) []int {
 		}
 	}
 	if info.kind == lineRepeat && !info.afresh {
-		switch { // with the rows that it repeats
-		case info.lines != nil:
-			counts = append(counts, own+len(info.lines))
-		case info.ranges != nil:
-			counts = append(counts, own+labelRows(info, r.size))
-		default:
-			counts = append(counts, own+info.last)
-		}
+		counts = append(counts, own+r.rowsRepeated(info))
 	}
 	if len(info.ranges) > 0 && r.piece.Lines[line].numbered() {
 		_, last := info.rangeIn(info.ranges[len(info.ranges)-1], r.size)
@@ -174,6 +167,17 @@ func (r *runner) rowCounts(line, own, after int) []int {
 		}
 	}
 	return counts
+}
+
+// rowsRepeated is how many rows a repeat works once.
+func (r *runner) rowsRepeated(info *lineInfo) int {
+	switch {
+	case info.lines != nil:
+		return len(info.lines)
+	case info.ranges != nil:
+		return labelRows(info, r.size)
+	}
+	return info.last
 }
 
 // nearestCount is the number of a list that differs least from another, the first of several.
