@@ -91,7 +91,8 @@ func TestBesideWhatIsWorked(t *testing.T) {
 		{"*Next row: K2tog, k to end.\nNext row: Knit.\nRep from * 3 more times.", 40, 36, ""},
 		// A piece may begin with stitches that are picked up or taken up: its rows are compared.
 		{"Pick up and knit 60 sts along edge. K2tog across. 30 sts.\nKnit 5 rows. BO all sts.\nSLEEVE\nCO 20 sts. Knit 4 rows.", 0, 20, ""},
-		{"Pick up and knit 60 sts along edge. K2tog across. 31 sts.\nKnit 5 rows. BO all sts.\nSLEEVE\nCO 20 sts. Knit 4 rows.", 0, -1, "COUNT_DISAGREES"},
+		{"Pick up and knit 60 sts along edge. K2tog across. 31 sts.\nKnit 5 rows. BO all sts.\nSLEEVE\nCO 20 sts. Knit 4 rows.", 0, -1,
+			"COUNT_DISAGREES"},
 		{"Thumb: place 15 held sts on needles. Pick up and k 3 sts at base of thumb. 18 sts.", 0, 18, ""},
 		{"Thumb: slip 15 sts from scrap yarn to 3 needles, rejoin yarn, pick up and k 3 sts: 18 sts.", 0, 18, ""},
 		// Pieces that are joined have the stitches that were put aside: 80 and twice 24, or not.

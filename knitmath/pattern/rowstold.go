@@ -138,13 +138,11 @@ func (r *runner) rowsOf(line int) (own, after int) {
 
 // rowCounts are the numbers of rows that may be told of a line.
 func (r *runner) rowCounts(line, own, after int) []int {
-	counts := []int{own}
 	info := &r.piece.Lines[line].info
 	inAll := info.kind == lineRepeat && info.total && info.counts != nil
-	if inAll { // "a total of 51 times" is of all of them
-		if n := at(info.counts, r.size); n > 1 && own%(n-1) == 0 {
-			counts[0] = own / (n - 1) * n
-		}
+	counts := []int{own}
+	if inAll {
+		counts[0] = rowsInAll(own, at(info.counts, r.size))
 	}
 	if info.kind == lineRepeat && !info.afresh {
 		counts = append(counts, own+r.rowsRepeated(info))
@@ -167,6 +165,14 @@ func (r *runner) rowCounts(line, own, after int) []int {
 		}
 	}
 	return counts
+}
+
+// rowsInAll is how many rows "a total of 51 times" is of, where so many are worked after the first time.
+func rowsInAll(own, times int) int {
+	if times > 1 && own%(times-1) == 0 {
+		return own / (times - 1) * times
+	}
+	return own
 }
 
 // rowsRepeated is how many rows a repeat works once.
