@@ -22,6 +22,9 @@ const (
 	// CapMoved: the cap is up to half an inch higher or lower than by the rule, so that its
 	// edge fits. Field is "cap_height_rule".
 	CapMoved report.Reason = "CAP_MOVED"
+	// CapUpright: the height that is given, or a rule gives, leaves a cap whose sides stand upright, or
+	// have a kink. Field is "cap_height_rule" or what the height was given by.
+	CapUpright report.Reason = "CAP_UPRIGHT"
 	// SleeveNarrow: the sleeve of a drop shoulder is narrower than the arm with its ease.
 	// Field is "upper_arm_cm".
 	SleeveNarrow report.Reason = "SLEEVE_NARROW"
@@ -59,6 +62,7 @@ func (s settled) notices(out Armhole) []report.Notice {
 		list = append(list, report.Notice{Reason: CapMoved, Field: "cap_height_rule", Description: "by the rule the cap has " +
 			report.CountOf(s.capRows, "rows") + "; with " + strconv.Itoa(out.Cap.HeightRows) + " its edge fits the armhole's"})
 	}
+	list = append(list, s.uprightNotices(out)...)
 	if s.rule > CapHeightRuleFree || s.style == StyleSaddle {
 		return list
 	}
@@ -75,6 +79,20 @@ func (s settled) notices(out Armhole) []report.Notice {
 			Description: "the cap is " + s.unit.Size(math.Abs(off)) + " " + than + " than two thirds of the armhole: " + how})
 	}
 	return list
+}
+
+// uprightNotices tell of a cap that its height leaves no bell of.
+func (s settled) uprightNotices(out Armhole) []report.Notice {
+	steps, apart := out.Cap.Steps, 0
+	for i := 1; i < len(steps); i++ {
+		apart = max(apart, steps[i].RowNumber-steps[i-1].RowNumber)
+	}
+	if s.capRows == 0 || apart <= slowest && !out.sew.top.plan.Kinked {
+		return nil
+	}
+	return []report.Notice{{Reason: CapUpright, Field: s.heightField, Description: "a cap " + report.CountOf(out.Cap.HeightRows, "rows") +
+		" high is no bell here: up to " + report.CountOf(apart, "rows") + " lie from one step of its edge to the next, where " +
+		strconv.Itoa(slowest) + " are usual"}}
 }
 
 // unlikeRule is by how many cm a cap is higher or lower than two thirds of the armhole, 0 where it is little.

@@ -887,6 +887,8 @@ type PlanArmholeResponse struct {
 	//     nearest stitch, and than its default, for a chest of over 30 inches.
 	//   - CAP_MOVED, at cap_height_rule: the cap is up to half an inch higher or lower than by the
 	//     rule, so that its edge fits.
+	//   - CAP_UPRIGHT, at cap_height_rule, cap_height_cm or cap_height_rows: at this height the cap is no
+	//     bell: more than 4 rows lie from one step of its edge to the next, or its slope has a kink.
 	//   - UNDERARM_WIDE, at underarm_stitches, underarm_rule, across_back_stitches or across_back_cm: a
 	//     modified drop binds off more than 3 inches at an edge, the most that is published.
 	//   - CAP_UNLIKE_RULE, at cap_height_rule, cap_height_cm or cap_height_rows: the cap is higher
