@@ -128,3 +128,13 @@ func TestThumbsCloseInRepeats(t *testing.T) {
 		t.Errorf("%d planned", planned)
 	}
 }
+
+// Every top says where its rounds begin.
+func TestTopsSayWhereRoundsBegin(t *testing.T) {
+	for kind := TopKindUnspecified; kind <= TopKindShort; kind++ {
+		out, err := PlanMittenTop(MittenTopInput{Gauge: ordinary, HandStitches: new(40), Kind: kind})
+		if err != nil || !strings.HasPrefix(out.Directions()[0], "Rounds begin at the edge of the hand") {
+			t.Errorf("kind %d: %q, %v", kind, out.Directions(), err)
+		}
+	}
+}
