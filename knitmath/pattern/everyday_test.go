@@ -102,3 +102,21 @@ func TestSmallEverydayWords(t *testing.T) {
 	}
 	askBoth(t, texts, 100)
 }
+
+// TestLedInWithBrackets: a part that is named with a remark in brackets before its pick-up.
+func TestLedInWithBrackets(t *testing.T) {
+	var texts []worded
+	for _, name := range []string{"Side trim", "Edging", "Neckband", "Armhole bands", "Front band", "Collar"} {
+		for _, remark := range []string{"", " (both sides alike)", " (worked in one piece)", " (both alike)", " (all sizes)",
+			" (right front only)"} {
+			for _, with := range []string{"With RS facing, ", "With RS facing and smaller needles, ", "Using CC, ",
+				"With smaller needle and RS facing, "} {
+				for _, n := range []int{21, 98, 210} {
+					texts = append(texts, worded{fmt.Sprintf("CO 20 sts.\nKnit 20 rows.\nBO all sts.\n%s%s: "+
+						"%spick up and knit %d sts along the edge.\nKnit 4 rows. CLAIM.", name, remark, with, n), nil, false, []int{n}, nil})
+				}
+			}
+		}
+	}
+	askBoth(t, texts, 98)
+}

@@ -212,7 +212,8 @@ func (p *parser) lead(i, end int) int {
 	if i < end && !p.inLead(i, i) {
 		return 0
 	}
-	for n := i + 1; n < min(end, i+7); n++ {
+	stop := min(end, i+7+4*bit(p.anyOf(i, i+7, "("))) // "Side trim (both sides alike): ..."
+	for n := i + 1; n < stop; n++ {
 		t := &p.tokens[n]
 		if t.is(":") || t.is("-") && n+1 < end && draft.Part(p.tokens[i].text) && t.start > p.tokens[n-1].end {
 			return n + 1
