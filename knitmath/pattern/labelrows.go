@@ -26,10 +26,15 @@ func (p *parser) rowsAsNumbered(label *lineInfo, rows func(size int) int) bool {
 		if worked < 0 || worked == numbered {
 			continue
 		}
-		p.mistake(ReasonRowNumber, label.at, report.CountOf(numbered, "rows")+" are numbered here, and "+strconv.Itoa(worked)+" are worked")
+		p.notAsNumbered(label, numbered, worked)
 		return false
 	}
 	return true
+}
+
+// notAsNumbered says that other rows are worked than a label numbers.
+func (p *parser) notAsNumbered(label *lineInfo, numbered, worked int) {
+	p.mistake(ReasonRowNumber, label.at, report.CountOf(numbered, "rows")+" are numbered here, and "+strconv.Itoa(worked)+" are worked")
 }
 
 // repeatedRows is how many rows a repeat works in a size, -1 where it is not said.

@@ -170,10 +170,29 @@ func (p *parser) copies(line *Line, from span) bool {
 	return false
 }
 
-// timesOfLabel passes over "twice" of "Rows 5-8: Rep Rows 1-2 twice", where the rows of the label are so many.
+// timesOfLabel passes over "twice" of "Rows 5-8: Rep Rows 1-2 twice". Where the rows of the label are another number of times as
+// many, that is said, and they are what is numbered.
 func (p *parser) timesOfLabel(line *Line, target *lineInfo) bool {
 	n, _, _ := p.manyTimes()
-	return len(n) == 1 && p.clauseEnds() && len(numbersOf(line.info.ranges)) == n[0]*len(numbersOf(target.ranges))
+	if len(n) != 1 || !p.clauseEnds() {
+		return false
+	}
+	numbered, each := len(numbersOf(line.info.ranges)), len(numbersOf(target.ranges))
+	if numbered != n[0]*each && numbered > 0 && each > 0 && numbered%each == 0 && !p.rowNext(line.info.ranges[0].first+int32(n[0]*each)) {
+		p.notAsNumbered(&line.info, numbered, n[0]*each)
+		return true
+	}
+	return numbered == n[0]*each
+}
+
+// rowNext reports whether the row that the next line is labelled with has a number.
+func (p *parser) rowNext(number int32) bool {
+	for i := p.next; i < len(p.tokens)-2; i++ {
+		if p.tokens[i].row() && p.labelEnd(i) != 0 {
+			return p.tokens[i+1].kind == tokenNumber && p.tokens[i+1].number == number
+		}
+	}
+	return false
 }
 
 // rowCopied reads which row another is written as.
