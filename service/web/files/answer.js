@@ -193,11 +193,12 @@ function treeOf(answer, unit, made) {
   return tree(Object.fromEntries(Object.entries(answer).filter(([name]) => !apart.has(name))), unit, true);
 }
 
-// tree lists whatever an answer has, by the names of the contract.
+// tree lists whatever an answer has, by the names of the contract. The number of a thing counts
+// from 1: where it is 0 there is none.
 function tree(value, unit, top = false) {
   const rows = [];
   for (const [name, inner] of Object.entries(value)) {
-    if (top && shownApart.has(name) || name === 'steps' || inner === '' || (Array.isArray(inner) && !inner.length)) continue;
+    if (top && shownApart.has(name) || name === 'steps' || inner === '' || inner === 0 && /_number$/.test(name) || (Array.isArray(inner) && !inner.length)) continue;
     const { label } = labelled(name);
     const lies = typeof inner === 'object' && inner !== null && !(Array.isArray(inner) && typeof inner[0] !== 'object');
     const shown = !lies ? written(inner, name, unit)
