@@ -198,7 +198,8 @@ function treeOf(answer, unit, made) {
 function tree(value, unit, top = false) {
   const rows = [];
   for (const [name, inner] of Object.entries(value)) {
-    if (top && shownApart.has(name) || name === 'steps' || inner === '' || inner === 0 && /_number$/.test(name) || (Array.isArray(inner) && !inner.length)) continue;
+    const none = inner === '' || inner === 0 && /_number$/.test(name) || (Array.isArray(inner) && !inner.length);
+    if (top && shownApart.has(name) || name === 'steps' || none) continue;
     const { label } = labelled(name);
     const lies = typeof inner === 'object' && inner !== null && !(Array.isArray(inner) && typeof inner[0] !== 'object');
     const shown = !lies ? written(inner, name, unit)
