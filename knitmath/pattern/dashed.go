@@ -32,10 +32,11 @@ func (p *parser) dashedNumber(i int) bool {
 	if i > 0 && p.tokens[i-1].kind == tokenNumber && i == p.next && p.tokens[i-2].row() {
 		return p.countDashed()
 	}
-	if i == 0 || !p.tokens[i].is("-") || p.tokens[i-1].kind != tokenWord || !p.bareNumber(i+1) {
+	closed := i > 0 && (p.tokens[i-1].kind == tokenStar || p.tokens[i-1].is("]"))
+	if i == 0 || !p.tokens[i].is("-") || p.tokens[i-1].kind != tokenWord && !closed || !p.bareNumber(i+1) {
 		return false
 	}
-	if p.tokens[i-1].is("end", "around", "across") {
+	if closed || p.tokens[i-1].is("end", "around", "across") {
 		return true
 	}
 	_, n := p.sizedEnd(i + 1)

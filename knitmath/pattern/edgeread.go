@@ -47,7 +47,7 @@ func (p *parser) castingOn(line *Line) bool {
 		end++
 	}
 	info.op = stitch.CastOn
-	if p.beginningAt(end) || p.tokens[end].is("at") && p.phraseEnd(end, endsOfNext) != 0 {
+	if p.edgeRowsAt(p.namedEdge(end)) {
 		p.next = number
 		info.kind = lineBeginning
 		return p.edges(line)
@@ -242,6 +242,28 @@ func (p *parser) beginningAt(i int) bool {
 	}
 	return p.tokens[i].is("beg", "beginning", "start", "armhole", "neck") && (!p.tokens[i].is("armhole", "neck") || p.tokens[i+1].is("edge") &&
 		p.tokens[i+2].is("of", "on"))
+}
+
+// edgeRowsAt reports whether "at beg of", "at the end of next" stands at token i.
+func (p *parser) edgeRowsAt(i int) bool {
+	return p.beginningAt(i) || p.tokens[i].is("at") && p.phraseEnd(i, endsOfNext) != 0
+}
+
+// namedEdge is the index after "at the neck edge", "for left sleeve" at token i, before it is said of which rows the
+// beginning or the end is meant; i if that is not what stands there.
+func (p *parser) namedEdge(i int) int {
+	if !p.tokens[i].is("at", "for", "on") {
+		return i
+	}
+	end := i + 1
+	for p.tokens[end].is("the", "each", "left", "right", "first", "second", "front", "back", "neck", "neckline", "armhole", "side", "shoulder",
+		"sleeve", "underarm", "cap", "band", "hood", "edge", "of") {
+		end++
+	}
+	if !p.edgeRowsAt(end) {
+		return i
+	}
+	return end
 }
 
 // endsOfNext are where stitches are cast on in several rows: after each of them, and not before.

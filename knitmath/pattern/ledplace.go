@@ -181,7 +181,10 @@ func (p *parser) ledRuns() (runs []edgeRows, ok bool) {
 // edgesAt reports whether "3 sts at beg of" stands at token i.
 func (p *parser) edgesAt(i int) bool {
 	end, _ := p.sizedEnd(i)
-	return end != 0 && (p.beginningAt(end) || p.tokens[end].stitches() && p.beginningAt(end+1))
+	if p.tokens[end].stitches() {
+		end++
+	}
+	return end != 0 && p.beginningAt(p.namedEdge(end))
 }
 
 // ledTwice is so many stitches at each of the places before the verb.

@@ -24,7 +24,7 @@ func (p *parser) bindingOff(line *Line) bool {
 		if p.tokens[end].stitches() {
 			end++
 		}
-		if p.beginningAt(end) {
+		if p.beginningAt(p.namedEdge(end)) {
 			info.kind = lineBeginning
 			return p.edges(line)
 		}
@@ -135,6 +135,7 @@ func (p *parser) edges(line *Line) bool {
 		}
 		p.accept("st", "sts", "stitch", "stitches")
 		p.acceptAny(offManner)
+		p.next = p.namedEdge(p.next)
 		p.accept("at", "on")
 		p.accept("the", "each")
 		p.accept("beg", "beginning", "start", "armhole", "neck", "end")
@@ -170,7 +171,7 @@ func (p *parser) edges(line *Line) bool {
 		if p.tokens[end].stitches() {
 			end++
 		}
-		if !p.beginningAt(end) {
+		if end = p.namedEdge(end); !p.beginningAt(end) && !(info.op == stitch.CastOn && p.edgeRowsAt(end)) {
 			p.next = save
 			return true
 		}

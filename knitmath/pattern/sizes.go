@@ -93,10 +93,17 @@ func (t *token) partsNames() bool {
 // sizesAt is the sizes named at token i, "Size M only:", "Sizes L and XL:", "All
 // sizes:", a bit for each, and the index after them; 0 if none are.
 func (p *parser) sizesAt(i int) (mask uint32, end int) {
-	t, then := &p.tokens[i], &p.tokens[i+1]
-	switch {
-	case p.allSizesAt(i) != 0:
-		return 0, p.allSizesAt(i)
+	if end = p.allSizesAt(i); end != 0 {
+		return 0, end
+	}
+	first := i
+	for p.tokens[i].is("for", "in", "on", "the") {
+		i++
+	}
+	if mask, end = p.sizesByDegree(i); end != 0 {
+		return mask, end
+	}
+	switch t, then := &p.tokens[i], &p.tokens[i+1]; {
 	case p.ordinalEnd(i) != 0 && p.sizes > 1:
 		return p.sizesByOrdinal(i)
 	case t.is("size", "sizes"):
@@ -104,14 +111,8 @@ func (p *parser) sizesAt(i int) (mask uint32, end int) {
 			return p.sizesByList(i + 1)
 		}
 		return p.sizesByName(i + 1)
-	case t.is("for") && then.is("size", "sizes"):
-		return p.sizesByName(i + 2)
-	case t.is("smallest", "first") && then.is("size"):
-		return 1, p.sizesEnd(i + 2)
-	case t.is("largest", "last") && then.is("size"):
-		return 1 << (p.sizes - 1), p.sizesEnd(i + 2)
 	}
-	return p.otherSizes(i)
+	return p.otherSizes(first)
 }
 
 // otherSizes is the sizes for which nothing was said yet, "Other sizes:", "All other sizes:" at

@@ -17,6 +17,36 @@ func (p *parser) sizesByOrdinal(i int) (mask uint32, end int) {
 	return mask, p.sizesEnd(end + 1)
 }
 
+// sizesByDegree reads "larger size only:" of two sizes, "smallest size:", "two larger sizes only" at token i.
+func (p *parser) sizesByDegree(i int) (mask uint32, end int) {
+	t := &p.tokens[i]
+	n, said := 1, t.howMany()
+	if said == 0 && t.is("first", "last") { // "last two sizes"
+		said = p.tokens[i+1].howMany()
+	} else if said > 0 {
+		t = &p.tokens[i+1]
+	}
+	if said > 0 {
+		i++
+		n = said
+	}
+	switch {
+	case !p.tokens[i+1].is("size", "sizes") || p.tokens[i+1].is("sizes") != (said > 1) || n >= p.sizes:
+		return 0, 0
+	case said == 0 && t.is("smaller", "larger", "bigger") && p.sizes != 2: // which of them?
+		return 0, 0
+	}
+	mask = 1<<n - 1
+	switch {
+	case t.is("smallest", "smaller", "first"):
+	case t.is("largest", "larger", "bigger", "biggest", "last"):
+		mask <<= p.sizes - n
+	default:
+		return 0, 0
+	}
+	return mask, p.sizesEnd(i + 2)
+}
+
 // sizesByList reads "- (-, M, L, XL):" at token i: those that are named in their places.
 func (p *parser) sizesByList(i int) (mask uint32, end int) {
 	for size := 0; i < len(p.tokens)-1; {

@@ -14,20 +14,38 @@ func (p *parser) sizesEnd(i int) int {
 	return 0
 }
 
+// sizesLed reports whether words of sizes lead in what is worked, "for women's sizes only,": they end before token i,
+// or a word after it.
+func (p *parser) sizesLed(i int) bool {
+	if !p.began || i == p.next {
+		return false
+	}
+	for n := i; n < i+3 && p.tokens[n].kind == tokenWord; n++ {
+		if p.tokens[n].is("size", "sizes") && p.tokens[n+1].is("only", ",", ":") {
+			return true
+		}
+	}
+	return false
+}
+
 // unknownSizes asks which sizes are meant by "the larger sizes", or by a name that is
 // not among them.
 func (p *parser) unknownSizes() bool {
 	i := p.next
-	if p.tokens[i].is("the", "for") {
+	for p.tokens[i].is("the", "for", "in", "on") {
+		i++
+	}
+	if p.tokens[i].howMany() > 0 {
 		i++
 	}
 	named := p.tokens[i].is("size", "sizes") && p.tokens[i+1].kind == tokenWord
-	if !named && !(p.tokens[i].is("larger", "smaller", "bigger", "middle", "other", "some") && p.tokens[i+1].is("sizes", "size")) {
+	if !named && !p.sizesLed(i) && !(p.tokens[i].is("larger", "smaller", "bigger", "middle", "other", "some", "largest", "smallest") &&
+		p.tokens[i+1].is("sizes", "size")) {
 		return false
 	}
 	end := 0
 	for n := i; n < i+7 && !p.endsAt(n); n++ {
-		if p.tokens[n].is(":") || p.tokens[n].is("only") {
+		if p.tokens[n].is(":", "only") || i > p.next && p.tokens[n].is(",") {
 			end = n + 1
 			break
 		}

@@ -21,7 +21,11 @@ func (p *parser) star() (Step, bool) {
 		if s, ok := p.starredTimes(steps, t.span, depth); ok {
 			return s, true
 		}
-		p.separators("*")
+		second := p.next
+		if p.separators("*"); !p.starRepeatAt(p.next) && len(steps) > 0 {
+			p.next = second
+			return p.starredToFit(steps, t.span, depth), true
+		}
 	}
 	if !p.starRepeat(t) {
 		return Step{}, false
@@ -49,6 +53,14 @@ func (p *parser) starredTimes(steps []Step, from span, depth int) (Step, bool) {
 	p.acceptAll("in", "all")
 	p.stars = p.stars[:depth-1]
 	return simple(Step{Steps: steps, Times: u.times, RemainingStitches: u.last, BeforeMarkerStitches: u.mark, at: from.to(p.last())}), true
+}
+
+// starredToFit is "*k2, p2*" of which nothing is said: worked until what follows it in the row just remains.
+func (p *parser) starredToFit(steps []Step, from span, depth int) Step {
+	p.stars = p.stars[:depth-1]
+	at := from.to(p.last())
+	p.reading(at, "between two stars, and not said how often, is read as: until what follows it in the row just remains")
+	return simple(Step{Steps: steps, toFit: true, at: at})
 }
 
 // starRepeatAt reports whether "rep", "work from *" or "from * to end" stands at token i.
