@@ -18,7 +18,7 @@ func (p *parser) direction(line *Line) bool {
 		(*parser).halfForHeel, (*parser).fabricOfLabel, (*parser).ribSpelt, (*parser).rowsInTurn,
 		(*parser).threeNeedle, (*parser).ontoNeedle, (*parser).fabricRows, (*parser).bareRepeat,
 		(*parser).charted, (*parser).contInThisWay, (*parser).thenEveryRow, (*parser).changesLead, (*parser).colourAtCountTold,
-		(*parser).patternReps, (*parser).changeThisWay, (*parser).onTheseAlone, (*parser).heldTold, (*parser).castOnFreed} {
+		(*parser).patternReps, (*parser).changeThisWay, (*parser).onTheseAlone, (*parser).heldTold, (*parser).castOnFreed, (*parser).putOn} {
 		if read(p, line) {
 			return true
 		}

@@ -78,6 +78,9 @@ func (p *parser) edgeNumber(i int) (end int, both bool) {
 		}
 		i = end
 	}
+	if p.tokens[end].is("-") { // "4-st garter borders"
+		end++
+	}
 	for p.tokens[end].is("edge", "border", "knit", "purl", "k", "garter") {
 		end++
 	}
@@ -132,7 +135,10 @@ func (p *parser) edgeBand(i int) int {
 		}
 		end++
 	}
-	return p.phraseEnd(end, edgePlaces)
+	if place := p.phraseEnd(end, edgePlaces); place != 0 || !p.tokens[end-1].is("borders", "edges") {
+		return place
+	}
+	return end // one at each edge
 }
 
 // edgeNamed is the index after "garter st borders", "seed stitch bands at each side" at token i: so many

@@ -255,29 +255,6 @@ func (p *parser) lastRows(info *lineInfo) bool {
 	return true
 }
 
-// thisChange reads "dec" of "repeat this dec every 4th row": the last row that changed the
-// count so.
-func (p *parser) thisChange(info *lineInfo) bool {
-	t := p.peek()
-	if !t.is("dec", "inc", "decrease", "increase", "shaping", "decreases", "increases") || p.ahead(1).row() {
-		return false
-	}
-	n := len(p.piece.Lines) - 1
-	for n >= 0 && (p.piece.Lines[n].info.kind == linePassed || !changesCount(p.piece.Lines[n].Steps)) {
-		if k := p.piece.Lines[n].info.kind; k != linePassed && k != lineRow && k != lineEven && k != linePlain {
-			return false
-		}
-		p.looked++
-		n--
-	}
-	if n < 0 || p.piece.Lines[n].info.kind != lineRow {
-		return false
-	}
-	p.next++
-	info.lines, info.last = []int16{int16(n)}, 0
-	return true
-}
-
 // fromTheChange reads "from the narrowing": the last row that changed the count and all rows since.
 func (p *parser) fromTheChange(info *lineInfo) bool {
 	save, n := p.next, len(p.piece.Lines)

@@ -77,7 +77,11 @@ func (s *scanner) spelled(from span) {
 	s.word()
 	s.rowNumber(from)
 	from = s.rowHyphened(from)
+	s.stockingDotted(from)
 	word := draft.Word(unhyphened(s.source[from.start:s.at]))
+	if word == "st.-st" {
+		word = "st-st"
+	}
 	if s.rowAgain(word) {
 		return
 	}
@@ -95,6 +99,13 @@ func (s *scanner) spelled(from span) {
 	}
 }
 
+// stockingDotted goes on after the "st" of "st.-st", as older booklets shorten stocking stitch.
+func (s *scanner) stockingDotted(from span) {
+	if strings.EqualFold(s.source[from.start:s.at], "st") && begins(s.source[s.at:], ".-st") {
+		s.skipTo(s.at + len(".-st"))
+	}
+}
+
 // mark reads what is neither a word nor a number.
 func (s *scanner) mark(from span, c rune, size int) {
 	switch {
@@ -104,7 +115,9 @@ func (s *scanner) mark(from span, c rune, size int) {
 		s.advance(size)
 	case c == '<' || c == '&':
 		s.markup(from, c, size)
-	case s.lineStart() && s.bullet(c, size), strings.ContainsRune(tickMarks, c):
+	case s.arrowToCount(c, size):
+		s.put(tokenMark, from, "=")
+	case s.lineStart() && s.bullet(c, size), strings.ContainsRune(tickMarks, c), c >= firstEmoji:
 		s.advance(size)
 	default:
 		if s.advance(size); c == '!' { // "don't twist!" ends a sentence, too
@@ -133,8 +146,27 @@ func (s *scanner) colonDashes() {
 	}
 }
 
-// tickMarks are ticks and arrows beside a row.
-const tickMarks = "…✓✔→←☐☑"
+// arrowToCount passes over an arrow before a count, "[k9, k2tog] x 6 -> 60", which says what it comes to.
+func (s *scanner) arrowToCount(c rune, size int) bool {
+	rest := s.source[s.at+size:]
+	if (c == '-' || c == '=') && strings.HasPrefix(rest, ">") {
+		size, rest = size+1, rest[1:]
+	} else if c != '→' {
+		return false
+	}
+	rest = strings.TrimLeft(rest[:min(len(rest), 8)], " ([")
+	if rest == "" || !isDigit(rune(rest[0])) || s.lineStart() {
+		return false
+	}
+	s.skipTo(s.at + size)
+	return true
+}
+
+// tickMarks are ticks and arrows beside a row, and what is drawn beside words.
+const tickMarks = "…✓✔→←☐☑✅✨❤⭐⚠♥♡➡\ufe0f\u200d"
+
+// firstEmoji begins the blocks of Unicode that hold little pictures; no sign of a chart is among them.
+const firstEmoji = 0x1f000
 
 func isDigit(c rune) bool { return c >= '0' && c <= '9' }
 

@@ -125,13 +125,13 @@ func (p *parser) tailWords(line *Line) {
 	info := &line.info
 	t := p.peek()
 	switch {
-	case p.sizesInTail(info), t.kind == tokenWord && p.acceptEnd(p.colourEnd(p.next)):
+	case p.sizesInTail(info), p.edgesInTail(), t.kind == tokenWord && p.acceptEnd(p.colourEnd(p.next)):
 	case t.is("divided", "distributed", "arranged", "split", "spread", "dividing", "distributing", "evenly") && p.overNeedles(info),
 		p.arrangedInTail(info):
 	case p.acceptAny(unjoined):
 		info.turns = constructionFlat
 	case p.fewerInTail(info), p.changesGoOn(info), p.acceptEnd(p.colourAtCount(p.next)),
-		p.acceptAny(sameWay), p.acceptAny(heldTail), info.kind == lineCastOn && p.acceptEnd(p.methodEnd(p.next)), p.edgesInTail(),
+		p.acceptAny(sameWay), p.acceptAny(heldTail), info.kind == lineCastOn && p.acceptEnd(p.methodEnd(p.next)),
 		p.acceptEnd(p.newIntoPattern()):
 	case t.is("keeping", "maintaining") && p.keptAsSet(), t.is("placing", "removing", "slipping") && p.markerNext():
 		p.toClause()
@@ -167,16 +167,18 @@ func (p *parser) tailTold(line *Line) {
 	case p.acceptEnd(p.rowsBetween()), p.acceptEnd(p.gapClosed(p.next)):
 	case p.acceptEnd(p.rowsToldAt(p.next)): // which is compared, see rowsClaims
 	case info.kind == lineEven && p.evenInTail(info):
-	case info.kind != linePassed && p.orToLength():
+	case info.kind != linePassed && p.orToLength(info.open):
 	case info.kind == linePassed && p.changedTo(), p.toldBeside(), p.harmlessWord(info.kind), p.afterWith():
 	default:
 		p.asked(info)
 	}
 }
 
-// orToLength passes over a length in the place of a number of rows, "work 20 rows, or until it fits", "or to desired length".
-func (p *parser) orToLength() bool {
-	if !p.peek().is("until", "till") && !(p.peek().is("to") && p.last1().is("or")) || !p.measureAhead(p.next+1) {
+// orToLength passes over a length in the place of a number of rows, "work 20 rows, or until it fits", "or to desired length", and
+// the length of rows whose number is open, after what is told beside them.
+func (p *parser) orToLength(open bool) bool {
+	led := p.peek().is("until", "till") || p.peek().is("to") && p.last1().is("or") || open && p.peek().is("for")
+	if !led || !p.measureAhead(p.next+1) {
 		return false
 	}
 	p.openLength()

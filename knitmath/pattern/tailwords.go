@@ -134,6 +134,9 @@ func (p *parser) afterWith() bool {
 		if p.changesAfterWith(i) {
 			return false
 		}
+		if end := p.measuredEnd(i); end != 0 { // with the numbers of all sizes
+			i = end - 1
+		}
 	}
 	if i < p.next+2 {
 		return false
