@@ -109,3 +109,19 @@ func TestWorkedInRounds(t *testing.T) {
 	}
 	askWorded(t, texts, 100, 0)
 }
+
+// TestCastOnLabelled: the cast-on of a piece as a list of an app writes it.
+func TestCastOnLabelled(t *testing.T) {
+	for _, said := range []string{"Cast-on: N stitches", "Cast on: N sts.", "Cast-on N sts", "Cast-on: N",
+		"Cast on: N stitches (long-tail)."} {
+		for _, n := range [][]int{{9}, {40, 48, 56}} {
+			text := strings.ReplaceAll(said, "N", asPrinted(n)) + "\nRow 1: Knit.\nRow 2: K2tog, k to end. (%s sts)"
+			for off := range 2 {
+				left := each(n, func(i int) int { return i - 1 + off })
+				if out := asked(t, fmt.Sprintf(text, asPrinted(left)), 0, stitch.Flat); out.Agrees != (off == 0) {
+					t.Errorf("%q: %s", text, judgedText(out.Findings))
+				}
+			}
+		}
+	}
+}

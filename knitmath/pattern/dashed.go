@@ -32,12 +32,13 @@ func (p *parser) dashedNumber(i int) bool {
 	if i > 0 && p.tokens[i-1].kind == tokenNumber && i == p.next && p.tokens[i-2].row() {
 		return p.countDashed()
 	}
-	closed := i > 0 && (p.tokens[i-1].kind == tokenStar || p.tokens[i-1].is("]"))
-	if i == 0 || !p.tokens[i].is("-") || p.tokens[i-1].kind != tokenWord && !closed || !p.bareNumber(i+1) {
+	if i == 0 || !p.tokens[i].is("-") || !p.bareNumber(i+1) {
 		return false
 	}
-	if closed || p.tokens[i-1].is("end", "around", "across") {
+	if t := &p.tokens[i-1]; t.kind == tokenStar || t.is("]", "end", "around", "across") {
 		return true
+	} else if t.kind != tokenWord {
+		return false
 	}
 	_, n := p.sizedEnd(i + 1)
 	before := &p.tokens[i-1]

@@ -88,7 +88,7 @@ var directs = map[string]kindOfVerb{
 	"knit": verbShape | verbRepeat | verbEven, "purl": verbShape | verbEven, "k": verbShape | verbEven, "p": verbShape | verbEven,
 	"even": verbEven, "patt": verbEven, "for": verbEven, "over": verbEven, "without": verbEven,
 	"co": verbCast, "cable-cast": verbCast, "loop-cast": verbCast, "cast": verbCast | verbBind,
-	"provisionally": verbCast, "loosely": verbCast | verbBind,
+	"cast-on": verbCast, "provisionally": verbCast, "loosely": verbCast | verbBind,
 	"bo": verbBind, "at": verbBind, "bind": verbBind, "three-needle": verbBind, "3-needle": verbBind, "picot": verbBind,
 	"k2tog": verbShape, "p2tog": verbShape, "ssk": verbShape, "skp": verbShape, "skpo": verbShape,
 	"dec": verbShape, "inc": verbShape, "decrease": verbShape, "increase": verbShape, "shape": verbShape, "decreasing": verbShape,

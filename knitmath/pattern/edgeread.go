@@ -7,17 +7,12 @@ func (p *parser) castAt(i int) int {
 	for p.tokens[i].is("provisionally", "loosely") {
 		i++
 	}
-	switch {
-	case p.tokens[i].is("co"):
-		i++
-	case !p.began && p.tokens[i].is("set") && p.tokens[i+1].is("up", "on"): // of old booklets
-		i += 2
-	case p.tokens[i].is("cast", "cable-cast", "loop-cast") && p.tokens[i+1].is("on"):
-		i += 2
-	case !p.began && p.tokens[i].is("cast") && p.tokens[i+1].kind == tokenNumber && p.tokens[i+2].stitches() && p.tokens[i+3].is("on"):
-		i++ // "cast 120 stitches on four needles"
-	default:
+	words := p.castWords(i)
+	if words == 0 {
 		return 0
+	}
+	if i += words; !p.began && p.tokens[i].is(":") {
+		i++
 	}
 	for p.tokens[i].is("loosely", "provisionally", "a", "total", "of", "another", "additional", "an", "on", "and", "knit") {
 		i++
@@ -26,6 +21,26 @@ func (p *parser) castAt(i int) int {
 		return 0
 	}
 	return i
+}
+
+// castWords is how many words "cast on" at token i is; 0 if it does not stand there.
+func (p *parser) castWords(i int) int {
+	t, then := &p.tokens[i], &p.tokens[i+1]
+	switch {
+	case t.is("co"):
+		return 1
+	case t.is("cast", "cable-cast", "loop-cast") && then.is("on"):
+		return 2
+	case p.began:
+		return 0
+	case t.is("set") && then.is("up", "on"): // of old booklets
+		return 2
+	case t.is("cast-on") && (then.is(":") || then.kind == tokenNumber): // "Cast-on: 9 stitches"
+		return 1
+	case t.is("cast") && then.kind == tokenNumber && p.tokens[i+2].stitches() && p.tokens[i+3].is("on"):
+		return 1 // "cast 120 stitches on four needles"
+	}
+	return 0
 }
 
 // castingOn reads "CO 96 (104, 112) sts", and "CO 4 sts at beg of next 2 rows". A

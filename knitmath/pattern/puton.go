@@ -3,8 +3,8 @@ package pattern
 // putOn passes over a sentence about things that are put on the fabric and are not knit, with all its numbers, "insert
 // safety eyes between rnds 2 and 3, 8 sts apart", "sew 5 buttons to the band": it works no stitch.
 func (p *parser) putOn(line *Line) bool {
-	if p.onlyRows || p.inRow || !p.peek().is("insert", "attach", "add", "place", "position", "fix", "sew", "embroider", "stitch", "put", "apply",
-		"set", "work", "glue") {
+	if p.onlyRows || p.inRow || !p.peek().is("insert", "attach", "add", "place", "position", "fix", "sew", "embroider", "stitch", "put",
+		"apply", "set", "work", "glue") {
 		return false
 	}
 	thing, end := false, p.sentenceEnd(p.next)
@@ -14,7 +14,8 @@ func (p *parser) putOn(line *Line) bool {
 			thing = thing || thingsPutOn[t.text]
 		}
 		if t.is("knit", "purl", "k", "p", "bind", "bo", "co", "pick", "dec", "inc", "decrease", "increase", "k2tog", "then", "join", "turn",
-			"buttonhole", "buttonholes", "buttonband", "band", "bands", "holder", "holders", "hold", "needle", "needles") || t.is("cast") && p.tokens[i+1].is("on", "off") || t.kind == tokenStar {
+			"buttonhole", "buttonholes", "buttonband", "band", "bands", "holder", "holders", "hold", "needle", "needles") ||
+			t.is("cast") && p.tokens[i+1].is("on", "off") || t.kind == tokenStar {
 			return false
 		}
 	}
@@ -29,5 +30,5 @@ func (p *parser) putOn(line *Line) bool {
 }
 
 // thingsPutOn are things that are put on a fabric: eyes, buttons, a zip. Common practice.
-var thingsPutOn = wordSet(`eye eyes nose nostrils mouth smile face whiskers eyebrows button buttons snap snaps zip zipper ribbon elastic pompom
-	pompoms pom-pom pom-poms label lining cheeks safety-eyes toggle toggles`)
+var thingsPutOn = wordSet(`eye eyes nose nostrils mouth smile face whiskers eyebrows button buttons snap snaps zip zipper ribbon elastic
+	pompom pompoms pom-pom pom-poms label lining cheeks safety-eyes toggle toggles`)

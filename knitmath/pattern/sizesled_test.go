@@ -22,8 +22,8 @@ func TestSizesLedIn(t *testing.T) {
 		{"largest size", last}, {"the last size", last}, {"the 1st size", first}, {"the two smallest sizes", first2}, {"first two sizes", first2},
 		{"two largest sizes", last2}, {"the last 2 sizes", last2}, {"the 2 larger sizes", last2}, {"1st and 2nd sizes", first2},
 		{"the larger sizes", nil}, {"the smaller sizes", nil}, {"women's sizes", nil}, {"some sizes", nil}}
-	leads := []string{"For W only, knit 2 more rows.", "For W, knit 2 more rows.", "In W only, knit 2 more rows.", "For W only: knit 2 more rows.",
-		"On W only, work 2 more rows.", "In W, work 2 more rows."}
+	leads := []string{"For W only, knit 2 more rows.", "For W, knit 2 more rows.", "In W only, knit 2 more rows.",
+		"For W only: knit 2 more rows.", "On W only, work 2 more rows.", "In W, work 2 more rows."}
 	asks := 0
 	for _, n := range []int{2, 3, 5} {
 		counts := []int{40, 48, 56, 64, 72}[:n]

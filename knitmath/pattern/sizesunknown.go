@@ -28,6 +28,17 @@ func (p *parser) sizesLed(i int) bool {
 	return false
 }
 
+// sizesLedEnd is the index after the colon, the "only" or, after words that lead in, the comma that ends the naming of
+// sizes at token i; 0 if there is none.
+func (p *parser) sizesLedEnd(i int) int {
+	for n := i; n < i+7 && !p.endsAt(n); n++ {
+		if p.tokens[n].is(":", "only") || i > p.next && p.tokens[n].is(",") {
+			return n + 1
+		}
+	}
+	return 0
+}
+
 // unknownSizes asks which sizes are meant by "the larger sizes", or by a name that is
 // not among them.
 func (p *parser) unknownSizes() bool {
@@ -43,14 +54,8 @@ func (p *parser) unknownSizes() bool {
 		p.tokens[i+1].is("sizes", "size")) {
 		return false
 	}
-	end := 0
-	for n := i; n < i+7 && !p.endsAt(n); n++ {
-		if p.tokens[n].is(":", "only") || i > p.next && p.tokens[n].is(",") {
-			end = n + 1
-			break
-		}
-	}
-	if end == 0 || named && p.section == sectionFront || named && !p.began {
+	end := p.sizesLedEnd(i)
+	if end == 0 || named && (p.section == sectionFront || !p.began) {
 		return false
 	}
 	from := p.peek().span

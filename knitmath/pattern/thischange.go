@@ -8,15 +8,8 @@ func (p *parser) thisChange(info *lineInfo) bool {
 		named && p.lineCalled([]string{nameWord(t.text)}) >= 0 {
 		return false
 	}
-	n := len(p.piece.Lines) - 1
-	for n >= 0 && (p.piece.Lines[n].info.kind == linePassed || !changesCount(p.piece.Lines[n].Steps)) {
-		if k := p.piece.Lines[n].info.kind; k != linePassed && k != lineRow && k != lineEven && k != linePlain {
-			return false
-		}
-		p.looked++
-		n--
-	}
-	if n < 0 || p.piece.Lines[n].info.kind != lineRow || !t.is("shaping") && !stepsChange(p.piece.Lines[n].Steps, nameWord(t.text)[0] == 'i') {
+	n := p.lastChange()
+	if n < 0 || !t.is("shaping") && !stepsChange(p.piece.Lines[n].Steps, nameWord(t.text)[0] == 'i') {
 		return false
 	}
 	p.next++
@@ -25,6 +18,22 @@ func (p *parser) thisChange(info *lineInfo) bool {
 	}
 	info.lines, info.last = []int16{int16(n)}, 0
 	return true
+}
+
+// lastChange is the last row, with none but rows after it, that changed the count by its steps; -1 if there is none.
+func (p *parser) lastChange() int {
+	n := len(p.piece.Lines) - 1
+	for n >= 0 && (p.piece.Lines[n].info.kind == linePassed || !changesCount(p.piece.Lines[n].Steps)) {
+		if k := p.piece.Lines[n].info.kind; k != linePassed && k != lineRow && k != lineEven && k != linePlain {
+			return -1
+		}
+		p.looked++
+		n--
+	}
+	if n >= 0 && p.piece.Lines[n].info.kind != lineRow {
+		return -1
+	}
+	return n
 }
 
 // stepsChange reports whether increases, or decreases, are among the steps of a row.

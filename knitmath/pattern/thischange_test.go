@@ -11,7 +11,8 @@ import (
 // TestThisDecreaseRow: the row just worked is called by its change and worked again; a count that is off is told, and a
 // row that changed the other way is not the one that is meant.
 func TestThisDecreaseRow(t *testing.T) {
-	again := []string{"Rep this NAME every Eth R N more times", "Work this NAME every Eth R N times more", "Repeat this NAME every E Rs N more times",
+	again := []string{"Rep this NAME every Eth R N more times", "Work this NAME every Eth R N times more",
+		"Repeat this NAME every E Rs N more times",
 		"Rep the last NAME every Eth R N more times", "Repeat this NAME on every foll Eth R N more times"}
 	names := []string{"CHANGE R", "change R", "CHANGEreaseing R", "shaping R"}
 	for _, word := range [][2]string{{"row", "Next row (RS)"}, {"rnd", "Next rnd"}, {"round", "Next round"}} {
