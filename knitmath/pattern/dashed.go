@@ -35,14 +35,12 @@ func (p *parser) dashedNumber(i int) bool {
 	if i == 0 || !p.tokens[i].is("-") || !p.bareNumber(i+1) {
 		return false
 	}
-	if t := &p.tokens[i-1]; t.kind == tokenStar || t.is("]", "end", "around", "across") {
+	before := &p.tokens[i-1]
+	if before.kind == tokenStar || before.is("]", "end", "around", "across") {
 		return true
-	} else if t.kind != tokenWord {
-		return false
 	}
 	_, n := p.sizedEnd(i + 1)
-	before := &p.tokens[i-1]
-	apart := p.found.source[p.tokens[i].start] != '-' || p.tokens[i].start > before.end
+	apart := before.kind == tokenWord && (p.found.source[p.tokens[i].start] != '-' || p.tokens[i].start > before.end)
 	labels := before.row() && !p.tokens[max(i-2, 0)].is("of", "the", "this", "new") // "Row - 3"
 	return n == p.sizes && apart && !labels && !before.is("size", "sizes", "needle", "needles", "us", "page", "chart", "step")
 }

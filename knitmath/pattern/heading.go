@@ -53,10 +53,8 @@ func (p *parser) headed() bool {
 // headingEnd is the index after a heading at token i, the whole line or what stands before a
 // colon in it; 0 if the line does not begin with one.
 func (p *parser) headingEnd(i, end int) int {
-	if p.tokens[i].is("cast-on") && p.castAt(i) != 0 {
-		return 0 // "Cast-on: 9 stitches"
-	}
-	if p.labelEnd(i) != 0 || i >= end || p.tokens[i].kind != tokenWord {
+	labelled := p.labelEnd(i) != 0 || p.tokens[i].is("cast-on") && p.castAt(i) != 0 // "Cast-on: 9 stitches"
+	if labelled || i >= end || p.tokens[i].kind != tokenWord {
 		return 0
 	}
 	if p.headingAhead() || p.hashed(i) || p.partHeading(i, end) && !p.colonInside(i, end) || p.capitals(i, end) ||
