@@ -32,10 +32,11 @@ func (p *parser) dashedNumber(i int) bool {
 	if i > 0 && p.tokens[i-1].kind == tokenNumber && i == p.next && p.tokens[i-2].row() {
 		return p.countDashed()
 	}
-	if i == 0 || !p.tokens[i].is("-") || !p.bareNumber(i+1) {
-		return false
-	}
-	before := &p.tokens[i-1]
+	return i > 0 && p.tokens[i].is("-") && p.bareNumber(i+1) && p.dashedAfter(&p.tokens[i-1], i)
+}
+
+// dashedAfter reports whether the numbers after the dash at token i are counts, by the token before it.
+func (p *parser) dashedAfter(before *token, i int) bool {
 	if before.kind == tokenStar || before.is("]", "end", "around", "across") {
 		return true
 	}

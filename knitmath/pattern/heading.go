@@ -53,8 +53,7 @@ func (p *parser) headed() bool {
 // headingEnd is the index after a heading at token i, the whole line or what stands before a
 // colon in it; 0 if the line does not begin with one.
 func (p *parser) headingEnd(i, end int) int {
-	labelled := p.labelEnd(i) != 0 || p.tokens[i].is("cast-on") && p.castAt(i) != 0 // "Cast-on: 9 stitches"
-	if labelled || i >= end || p.tokens[i].kind != tokenWord {
+	if p.beginsLabelled(i) || i >= end || p.tokens[i].kind != tokenWord {
 		return 0
 	}
 	if p.headingAhead() || p.hashed(i) || p.partHeading(i, end) && !p.colonInside(i, end) || p.capitals(i, end) ||
@@ -68,6 +67,11 @@ func (p *parser) headingEnd(i, end int) int {
 		return stop
 	}
 	return p.lead(i, end)
+}
+
+// beginsLabelled reports whether a label, or the "Cast-on:" of a cast-on, stands at token i.
+func (p *parser) beginsLabelled(i int) bool {
+	return p.labelEnd(i) != 0 || p.tokens[i].is("cast-on") && p.castAt(i) != 0
 }
 
 // picotOff reports whether "picot bind-off" stands at token i, which is no heading: all stitches are bound off.
