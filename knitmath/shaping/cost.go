@@ -39,7 +39,7 @@ func (in GradedTaperInput) Cost() int {
 	for _, s := range in.Sizes[:sizes] {
 		rows := gauge.PriceRows(in.Gauge, s.HeightRows, s.HeightCm, stitch.MaxRows)
 		shaping := shapingRows(s.StartStitches, s.EndStitches, rows)
-		price = cost.Sum(price, 200, shaping/10)
+		price = cost.Sum(price, 270, shaping/10)
 		drawn += shaping
 	}
 	if in.WithOutline {
