@@ -101,7 +101,7 @@ var directs = map[string]kindOfVerb{
 	"join": verbJoin, "rejoin": verbJoin, "attach": verbJoin,
 	"divide": verbPass, "distribute": verbPass, "arrange": verbPass, "turn": verbPass, "do": verbPass, "rotate": verbPass,
 	"reattach": verbJoin,
-	"set":      verbCast, "graft": verbOff, "kitchener": verbOff, "draw": verbOff, "thread": verbOff,
+	"set":      verbCast | verbPass, "graft": verbOff, "kitchener": verbOff, "draw": verbOff, "thread": verbOff,
 	"break": verbOff | verbPass, "cut": verbOff | verbPass,
 	"pull": verbOff | verbPass, "fasten": verbOff | verbPass, "run": verbOff, "gather": verbOff,
 }

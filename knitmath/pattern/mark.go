@@ -64,12 +64,30 @@ func (s *scanner) opensBold(from span) bool {
 	rest := strings.TrimLeft(line[i+len(stars):], " ")
 	switch last := line[i-1]; {
 	case rest == "" && (len(stars) == 2 || !strings.ContainsAny(line[:i], ",;")), strings.HasPrefix(rest, ":"),
-		last == ':' && (!strings.HasPrefix(rest, "*") || len(stars) == 2 && s.lineStart()):
+		last == ':' && (!strings.HasPrefix(rest, "*") || len(stars) == 2 && s.lineStart()),
+		len(stars) == 2 && boldWithin(line[:i], rest):
 		s.bold = s.at + i
 		return true
 	}
 	return false
 }
+
+// boldWithin reports whether letters between two pairs of stars within a line, "**Cast on** 120 sts", are only bold:
+// nothing among them is parted by a comma, and what follows does not say how often they are worked.
+func boldWithin(text, rest string) bool {
+	if strings.ContainsAny(text, ",;*[(") {
+		return false
+	}
+	next, _, _ := strings.Cut(strings.ToLower(strings.TrimLeft(rest, " ,;")), " ")
+	next = strings.TrimRight(next, ".,;:)")
+	return !starFollowers[next] && (next == "" || !isDigit(rune(next[0])) || isWholly(text))
+}
+
+// isWholly reports whether a text is words without numbers, such as "cast on", after which a number is no number of times.
+func isWholly(text string) bool { return !strings.ContainsAny(text, "0123456789") }
+
+// starFollowers are words that say how often what stands between stars is worked.
+var starFollowers = wordSet("rep repeat to across around twice once thrice until end x from times and then ending")
 
 // lineStart reports whether nothing stands in the line before what comes next.
 func (s *scanner) lineStart() bool {

@@ -69,14 +69,14 @@ func (p *parser) rowsToldAt(i int) int {
 }
 
 // timesBefore reports whether a number of times stands before token i, set apart from it: "39 more
-// times, 80 rows", "twice = 8 rows", "4 times. Total: 16 rows".
+// times, 80 rows", "twice = 8 rows", "4 times. Total: 16 rows", "4 times. 16 rows".
 func (p *parser) timesBefore(i int) bool {
 	apart := 0
 	for ; i > 1 && p.tokens[i-1].is(",", ":", ";", "=", "-", "total", "."); i-- {
 		apart++
-		if p.tokens[i-1].is(".") && !p.tokens[i].is("total") {
-			return false
-		}
+	}
+	for apart > 0 && i > 1 && p.tokens[i-1].is("in", "all", "altogether") {
+		i--
 	}
 	return apart > 0 && p.tokens[i-1].is("times", "time", "twice", "more", "x")
 }

@@ -109,9 +109,14 @@ func (p *parser) untilTimes(info *lineInfo) bool {
 		save := p.next
 		p.next = i
 		n, _, more := p.manyTimes()
-		if n == nil || !p.clauseEnds() {
+		if n == nil {
 			p.next = save
 			return false
+		}
+		if !p.clauseEnds() && !p.peek().is("=", "-", ":", "(") {
+			p.next = save
+			p.askTimes(info, p.peek().span)
+			return true
 		}
 		info.counts, info.total = n, !more
 		return true

@@ -6,6 +6,8 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+
+	"example.com/knitmath/knitmath/stitch"
 )
 
 // rowsForms are ways to tell a count of rows beside a repeat that ends with so many stitches;
@@ -197,6 +199,24 @@ func TestRowsOfSizesToldAlone(t *testing.T) {
 			// 34 would be without the rows that are repeated, with which the other sizes count.
 			if err != nil || out.questions > 0 || out.Agrees != (last == 36) || last != 36 && out.mistakes != 1 {
 				t.Errorf("%q: %v, %s", text, err, said(&out))
+			}
+		}
+	}
+}
+
+// TestRowsToldAfterTimes: how many rows a number of times comes to is told behind it in many ways, and compared.
+func TestRowsToldAfterTimes(t *testing.T) {
+	for _, apart := range []string{" = M rows.", " - M rows.", ": M rows.", ", M rows.",
+		"; M rows.", ". M rows.", "; M rows worked.", " (M rows)."} {
+		for n := 3; n < 9; n++ {
+			for _, times := range []string{"a total of N times", "until they have been worked N times in all"} {
+				for off := -1; off < 2; off++ {
+					text := "CO 20 sts.\nRow 1: Knit.\nRow 2: Purl.\nWork Rows 1 and 2 " + strings.NewReplacer("N", strconv.Itoa(n), "M",
+						strconv.Itoa(2*n+off)).Replace(times+apart) + "\nKnit 1 row. 20 sts."
+					if out := asked(t, text, 0, stitch.Flat); out.Agrees != (off == 0) || out.WorkedRows[0] != 2*n+1 {
+						t.Errorf("%q: %v rows, %s", text, out.WorkedRows, judgedText(out.Findings))
+					}
+				}
 			}
 		}
 	}
