@@ -77,6 +77,10 @@ func (p *piece) plan(c *fault.Checks) Shape {
 			measure.Decimal(stitch.MaxStitches, 0), p.sizeField)
 		return Shape{}
 	}
+	if len(changes) == 0 && p.cornered() {
+		c.Infeasible("with so few rows no stitch is gained", p.sizeField)
+		return Shape{}
+	}
 	out := Shape{Construction: stitch.Flat, StartStitches: p.start, EndStitches: end, TotalRows: p.rows, GrowthStitches: p.grows,
 		WedgeCount: p.wedges, WantedRimStitches: p.base + p.grows*float64(p.rows), of: *p}
 	if p.round {

@@ -109,7 +109,7 @@ func (p *piece) notices(off departed) []report.Notice {
 	}
 	remark(Cups, off.fewest, "fewer")
 	remark(Ruffles, off.most, "more")
-	if tube := (float64(p.start) - p.base) / p.grows; p.beginsEven() && tube > max(4, float64(p.rows)/4) {
+	if tube := (float64(p.start) - p.base) / p.grows; p.beginsEven() && tube > max(4, float64(p.rows)/tubeRows) {
 		given, what := "start_stitches", tubes[p.form]
 		if p.in.StartStitches == nil {
 			given = "wedge_count"
@@ -127,6 +127,9 @@ func (p *piece) notices(off departed) []report.Notice {
 	}
 	return list
 }
+
+// tubeRows is which part of the rows from the centre may be worked even before it is said: an eighth, 1/64 of a disc. Own choice.
+const tubeRows = 8
 
 // tubes are what a form is that keeps too many stitches at its centre.
 var tubes = map[Form]string{FormDisc: "a tube, and no disc", FormRing: "a tube, and no ring", FormSector: "a strip, and no part of a disc"}

@@ -26,7 +26,12 @@ const (
 // The rows that change it are right-side rows if that is enough, or else all, or else all with two stitches at each edge.
 func (p *piece) settleTriangle(c *fault.Checks) {
 	p.sizeField, p.inwards = "width_cm", p.form == FormTriangleFromSide
-	wide := max(p.oddNear(*p.in.WidthCm), leastWide)
+	wide := p.oddNear(*p.in.WidthCm)
+	if wide < leastWide {
+		c.Infeasible("the long side would have "+report.CountOf(wide, "stitches")+"; it must have at least "+
+			report.CountOf(leastWide, "stitches"), "width_cm")
+		return
+	}
 	p.rows = p.rowsOf(*p.in.HeightCm)
 	if p.rows < 2 || p.rows > MaxRows || wide > mostWide {
 		c.Infeasible("the triangle would have "+report.CountOf(p.rows, "rows")+" and "+report.CountOf(wide, "stitches")+
