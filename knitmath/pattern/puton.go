@@ -1,7 +1,7 @@
 package pattern
 
 // putOn passes over a sentence about things that are put on the fabric and are not knit, with all its numbers, "insert
-// safety eyes between rnds 2 and 3, 8 sts apart", "sew 5 buttons to the band": it works no stitch.
+// safety eyes between rnds 2 and 3, 8 sts apart": it works no stitch. One that speaks of bands or needles is read elsewhere.
 func (p *parser) putOn(line *Line) bool {
 	if p.onlyRows || p.inRow || !p.peek().is("insert", "attach", "add", "place", "position", "fix", "sew", "embroider", "stitch", "put",
 		"apply", "set", "work", "glue") {
@@ -22,10 +22,7 @@ func (p *parser) putOn(line *Line) bool {
 	if !thing {
 		return false
 	}
-	from := p.peek().span
-	p.next = end
-	line.info.kind = linePassed
-	p.passed(from.to(p.last()))
+	p.passedTo(line, end)
 	return true
 }
 

@@ -59,10 +59,7 @@ func (p *parser) ontoNeedle(line *Line) bool {
 	if i = p.needleAt(i + 1); i == 0 || !p.clauseStopsAt(i) {
 		return false
 	}
-	from := p.peek().span
-	p.next = i
-	line.info.kind = linePassed
-	p.passed(from.to(p.last()))
+	p.passedTo(line, i)
 	return true
 }
 
