@@ -1,7 +1,6 @@
 package service
 
 import (
-	"io"
 	"net/http"
 	"net/url"
 	"strings"
@@ -36,11 +35,6 @@ func withoutSlash(w http.ResponseWriter, r *http.Request) {
 	http.Redirect(w, r, to.String(), http.StatusPermanentRedirect)
 }
 
-// nowhere is what a person is shown where nothing is.
-const nowhere = `<!doctype html><html lang="en"><meta name="viewport" content="width=device-width"><title>Not found · knitmath</title>
-<h1>There is no such page</h1><p><a href="/">All questions</a> are on the start page.</p></html>
-`
-
 // unknownPath answers where nothing is: a program in JSON, a person with a way on.
 func (f *jsonFace) unknownPath(w http.ResponseWriter, r *http.Request, reading bool) {
 	st := refusal(codes.NotFound, "UNKNOWN_PATH", "no such path; /reference shows them, and /openapi.json lists them all")
@@ -50,11 +44,12 @@ func (f *jsonFace) unknownPath(w http.ResponseWriter, r *http.Request, reading b
 		return
 	}
 	f.logRefusal(r, http.StatusNotFound, st)
-	w.Header().Set("Content-Type", "text/html; charset=utf-8")
+	for name, value := range f.site.Lost.Header {
+		w.Header().Set(name, value)
+	}
 	w.Header().Set("Cache-Control", "no-store")
-	w.Header().Set("Content-Security-Policy", "default-src 'none'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'")
 	w.WriteHeader(http.StatusNotFound)
-	_, _ = io.WriteString(w, nowhere)
+	_, _ = w.Write(f.site.Lost.Data)
 }
 
 func (f *jsonFace) show(w http.ResponseWriter, r *http.Request, file web.File) {

@@ -39,27 +39,38 @@ func (s *Site) addPages(base string, questions []question) error {
 			return err
 		}
 	}
+	lost, err := s.page("lost.html", shown{Files: base})
+	if err != nil {
+		return err
+	}
+	s.Lost = lost
 	return s.addReference(base, questions, front.Groups)
 }
 
-// addPage fills a page in. Go's templates are not used: they keep every exported
-// method in the program, 5 MB of them, and little is needed of them here.
+// addPage puts a page at its path.
 func (s *Site) addPage(at, page string, with shown) error {
+	filled, err := s.page(page, with)
+	s.files[at] = filled
+	return err
+}
+
+// page fills a page in. Go's templates are not used: they keep every exported
+// method in the program, 5 MB of them, and little is needed of them here.
+func (s *Site) page(page string, with shown) (File, error) {
 	text, ok := s.own["files/"+page]
 	if !ok {
-		return fmt.Errorf("the page %s is missing", page)
+		return File{}, fmt.Errorf("the page %s is missing", page)
 	}
 	filled := strings.NewReplacer("{{files}}", html.EscapeString(with.Files), "{{question}}", html.EscapeString(with.Question),
 		"{{path}}", html.EscapeString(with.Path), "{{key}}", html.EscapeString(s.config.Key), "{{title}}", html.EscapeString(with.Title),
 		"{{intro}}", html.EscapeString(with.Intro),
 		"{{example}}", html.EscapeString(with.Example), "{{groups}}", with.lists(),
 		"{{asked}}", html.EscapeString(with.Asked), "{{ways}}", with.Ways, "{{body}}", with.Body).Replace(text)
-	s.files[at] = File{Data: []byte(filled), Header: map[string]string{
+	return File{Data: []byte(filled), Header: map[string]string{
 		"Content-Type": "text/html; charset=utf-8", "Cache-Control": askAgain, "Content-Security-Policy": s.config.policy(),
 		"Referrer-Policy": "same-origin", "Cross-Origin-Opener-Policy": "same-origin",
 		"Permissions-Policy": "camera=(), geolocation=(), microphone=()",
-	}}
-	return nil
+	}}, nil
 }
 
 // lists are the groups of questions as a page shows them.

@@ -33,6 +33,8 @@ type Site struct {
 	// unversioned are the files that stand under the name of the release, by the rest
 	// of their path: another release may ask for them while replicas are replaced.
 	unversioned map[string]File
+	// Lost is what a person is shown where no page is.
+	Lost File
 }
 
 // Start is the path of the start page.

@@ -79,6 +79,9 @@ const asking = new Asking(main, {
   // What stands around the form comes with it: nothing moves when the answer does.
   begun: (begun) => {
     if (begun.form.units || begun.made.lengths) main.prepend(units);
+    // Left out unsaid, it would be another question that is answered than the link's.
+    const unknown = pairs.map(([path]) => path).filter((path) => !begun.store.fieldAt(path));
+    if (unknown.length) document.querySelector('header').append(el('p', { class: 'fault', role: 'alert' }, `No field of this question, and left out: ${unknown.join(', ')}`));
     main.append(tools, says);
     main.classList.toggle('set', (begun.made.texts ?? []).some((text) => text.set));
     // On a telephone the answer lies below all that is asked.
