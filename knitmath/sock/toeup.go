@@ -64,6 +64,8 @@ func (h heel) planToeUp(out *Heel) {
 		h.takeUp(out, []stitch.Run{{Op: stitch.Knit, Count: h.grown + h.stitches - 1}})
 	default:
 		rows, next := shortrow.HalfCup(all, h.grown, h.stitches, h.centre, h.method)
+		last := &rows[len(rows)-1].Instruction.Row
+		last.Steps = h.overMarker(last.Steps)
 		for _, r := range rows {
 			out.Rows = append(out.Rows, HeelRow{HeelPartTurn, r.RowNumber, r.Side, r.Instruction})
 		}
@@ -90,6 +92,12 @@ func (h heel) widen(out *Heel) int {
 		sole, marker = sole+2, stitch.SlipMarker
 	}
 	return (h.grown-1)*h.every + 1
+}
+
+// overMarker slips the marker before the instep, over which the last of the steps knits.
+func (h heel) overMarker(steps []stitch.Step) []stitch.Step {
+	last := len(steps) - 1
+	return append(steps[:last:last], knit(steps[last].Count-h.instep), stitch.Do(stitch.SlipMarker, 1), knit(h.instep))
 }
 
 // takeUp works the flap, which takes up a stitch of the gussets with the last of every row.
