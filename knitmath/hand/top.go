@@ -121,7 +121,7 @@ func planMittenTop(in MittenTopInput) (MittenTop, error) {
 		return MittenTop{}, c.Err()
 	}
 	if in.Kind == TopKindRound {
-		plan.RoundCount -= m.more // what is drawn up has no rounds even before it
+		plan.RoundCount = plan.Rounds[len(plan.Rounds)-1].RoundNumber // the book draws up after the last
 	}
 	length := plan.RoundCount
 	if in.LengthRounds != nil || in.LengthCm != nil {

@@ -60,6 +60,9 @@ func checkTop(t *testing.T, in MittenTopInput, out MittenTop) {
 	if next != len(out.Rounds) || m.StitchCount() != out.EndStitches || out.EvenRounds+out.TopRounds != out.LengthRounds {
 		t.Fatalf("%+v: %d of %d rounds, %d stitches left: %+v", in, next, len(out.Rounds), m.StitchCount(), out)
 	}
+	if last := out.Rounds[len(out.Rounds)-1].RoundNumber; last != out.LengthRounds {
+		t.Fatalf("%+v: %d rounds, the last decrease in round %d", in, out.LengthRounds, last)
+	}
 	if out.Finish == FinishGraft && out.EndStitches%2 != 0 {
 		t.Fatalf("%+v: %d stitches to graft", in, out.EndStitches)
 	}

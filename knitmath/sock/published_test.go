@@ -51,7 +51,7 @@ func TestPublishedHeels(t *testing.T) {
 }
 
 // Published toes come out as printed: the counts after the decrease rounds, and the rounds
-// between them.
+// between them; those after the last only where they are printed.
 func TestPublishedToes(t *testing.T) {
 	kinds := map[string]ToeKind{"wedge": ToeKindWedge, "round": ToeKindRound, "star": ToeKindStar}
 	for _, row := range knittest.Table(t, "sock/toes.csv") {
@@ -82,7 +82,7 @@ func TestPublishedToes(t *testing.T) {
 		if got := strings.Join(counts, " "); got != row["counts"] {
 			t.Errorf("%s: counts %s, printed %s", row["id"], got, row["counts"])
 		}
-		if got := strings.Join(even, " "); row["even"] != "" && got != row["even"] {
+		if got := strings.Join(even, " "); !strings.HasPrefix(got, row["even"]) {
 			t.Errorf("%s: even rounds %s, printed %s", row["id"], got, row["even"])
 		}
 	}

@@ -31,7 +31,7 @@ func wedgeToeRows(round int) int {
 	now := round - round%2
 	end, half, rows := wedgeEnd(now), now/2, round%2
 	for ; now > end; now -= 4 {
-		if rows++; now-4 > half {
+		if rows++; now-4 > max(half, end) { // a round even, but after the last
 			rows++
 		}
 	}

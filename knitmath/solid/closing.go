@@ -69,7 +69,8 @@ type ClosingPlan struct {
 	// WedgeStitches are those of each wedge after the adjusting round.
 	WedgeStitches []int
 	Rounds        []ClosingRound
-	// RoundCount is all rounds, those worked even after the last decrease too.
+	// RoundCount is all rounds. The last decreases, for what is grafted or drawn up has none even before it: but for
+	// [PlainAfter], whose source has even rounds after the last too.
 	RoundCount int
 	// GreatestDepartureRounds is how far a decrease round lies at most from where the
 	// curve wants it, 0 where there is no curve. Rounds in succession at the end are left out.
@@ -156,6 +157,9 @@ func (l laid) at(pace Pace) ClosingPlan {
 			Row: s.row, StartStitches: s.from, EndStitches: s.to}})
 	}
 	plan.RoundCount = at.total + before
+	if pace.way != pacePlain {
+		plan.RoundCount = plan.Rounds[len(plan.Rounds)-1].RoundNumber
+	}
 	plan.GreatestDepartureRounds = at.departure
 	plan.Effort = plan.effort()
 	return plan

@@ -13,7 +13,7 @@ import (
 )
 
 // Closings that others printed: the count after each decrease round, and how many rounds
-// are worked even after it.
+// are worked even after it; of the last only where they are printed.
 func TestPublishedClosings(t *testing.T) {
 	for _, row := range knittest.Table(t, "solid/closings.csv") {
 		q := Closing{StartStitches: number(t, row["start"]), Wedges: number(t, row["wedges"]), EndStitches: number(t, row["end"])}
@@ -56,7 +56,7 @@ func TestPublishedClosings(t *testing.T) {
 		if want := row["counts"]; want != "" && strings.Join(counts, " ") != want {
 			t.Errorf("%s: %v, want %s", row["id"], counts, want)
 		}
-		if want := row["even"]; want != "" && strings.Join(even, " ") != want {
+		if want := row["even"]; want != "" && !strings.HasPrefix(strings.Join(even, " "), want) {
 			t.Errorf("%s: rounds even %v, want %s", row["id"], even, want)
 		}
 		sizes := slices.Sorted(slices.Values(plan.WedgeStitches))
@@ -128,6 +128,9 @@ func checkClosing(t *testing.T, q Closing, plan ClosingPlan) {
 	}
 	if at != len(plan.Rounds) || m.StitchCount() != plan.EndStitches {
 		t.Fatalf("%+v: %d of %d rounds worked, %d stitches left, said %d", q, at, len(plan.Rounds), m.StitchCount(), plan.EndStitches)
+	}
+	if last := plan.Rounds[len(plan.Rounds)-1].RoundNumber; q.Pace.way != pacePlain && plan.RoundCount != last {
+		t.Fatalf("%+v: %d rounds, the last decrease in round %d", q, plan.RoundCount, last)
 	}
 	// What is left is no more than asked, or no wedge can be narrowed.
 	if plan.EndStitches > q.EndStitches && (!q.Paired || plan.EndStitches >= q.Wedges*(2*q.EdgeStitches+4)) {

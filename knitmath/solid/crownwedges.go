@@ -105,10 +105,9 @@ func (h *hat) lay(in CrownInput) (rounds laid, refused string) {
 	return q.lay()
 }
 
-// closeAt closes the hat at a pace. A crown begins with a decrease and is drawn up after the last.
+// closeAt closes the hat at a pace. A crown begins with a decrease.
 func (h *hat) closeAt(rounds laid, pace Pace) {
 	h.plan = rounds.at(pace)
-	h.plan.RoundCount = h.plan.Rounds[len(h.plan.Rounds)-1].RoundNumber
 	h.crown = h.plan.RoundCount - h.plan.Rounds[0].RoundNumber + 1
 }
 
