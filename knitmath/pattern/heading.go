@@ -36,7 +36,8 @@ func (p *parser) headed() bool {
 	p.endPattern()
 	p.passTo(stop)
 	if n := len(p.piece.Lines); n > 0 && !note && draft.Part(p.tokens[i].text) {
-		p.piece.Lines[n-1].info.heading = true
+		info := &p.piece.Lines[n-1].info
+		info.heading, info.part = true, p.tokens[i].to(p.tokens[stop-1].span)
 	}
 	p.workedInHeading(i, stop)
 	switch {

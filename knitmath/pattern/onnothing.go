@@ -1,10 +1,12 @@
 package pattern
 
+import "strings"
+
 // onNothing asks about a line that needs stitches where those before it have bound off the last, drawn the yarn through them, or put
 // all aside, and the text does not say that others are worked now. What cannot be read, a heading, or any words but those
 // with which a piece is finished, may say so.
 func (r *runner) onNothing(i int) {
-	if !r.known || r.now.total() != 0 || r.quiet || r.aside > 0 || r.unsureHeld || r.fresh {
+	if !r.known || r.now.total() != 0 || r.quiet || r.aside > 0 || r.unsureHeld {
 		return
 	}
 	if before := r.emptiedBefore(i); before < 0 || !r.needsStitches(i, r.piece.Lines[before].info.kind == lineHold) {
@@ -59,14 +61,38 @@ func (r *runner) emptiedBefore(i int) int {
 	if info.kind == lineOff && r.says(&lines[n], "edge") { // the yarn is drawn through an edge, and not through these
 		return -1
 	}
-	if !finishes(r.piece.source[info.at.end:max(info.at.end, lines[i].info.at.start)]) {
+	if done, _ := r.finishedBetween(n, i); !done {
 		return -1
 	}
 	return n
 }
 
+// finishedBetween reports whether the words between two lines only finish a piece, and whether the bare name of another part stands
+// after them.
+func (r *runner) finishedBetween(before, i int) (done, named bool) {
+	source, from, to := r.piece.source, r.piece.Lines[before].info.at.end, r.piece.Lines[i].info.at.start
+	for n := before + 1; n < i; n++ {
+		if part := r.piece.Lines[n].info.part; part.end > part.start && part.start >= from && bareHeading(source[part.start:part.end]) {
+			if !finishes(source[from:part.start]) {
+				return false, false
+			}
+			from, named = part.end, true
+		}
+	}
+	return finishes(source[from:max(from, to)]), named
+}
+
+// bareHeading reports whether a heading is a name and says nothing else.
+func bareHeading(text string) bool {
+	name := strings.TrimRight(text, ":. ")
+	return !strings.ContainsAny(name, ".:;,()") && len(strings.Fields(name)) <= 3
+}
+
 // finishes reports whether words only finish a piece.
 func finishes(words string) bool {
+	if strings.TrimSpace(words) == "" {
+		return true
+	}
 	for _, t := range scan(words) {
 		if t.kind != tokenNewline && t.kind != tokenEnd && !t.is(".", ",", ";", "and", "fasten", "off", "break", "cut", "the", "yarn", "leaving",
 			"a", "tail", "weave", "darn", "in", "ends", "all", "loosely", "securely", "tightly") {

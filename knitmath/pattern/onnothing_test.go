@@ -13,13 +13,14 @@ var (
 		"Break yarn and draw through rem sts.", "Cut yarn and draw through rem 80 sts.", "Place all sts on a holder.",
 		"Next row: Bind off all sts.", "Leave these 80 sts on waste yarn.", "Graft the sts.",
 		"Cast off 40 sts at the beginning of the next 2 rows."}
-	finishing = []string{"", "Fasten off.\n", "Break yarn.\n", "Cut yarn, leaving a tail.\n", "Weave in ends.\n", "\n"}
-	needing   = []string{"Knit 10 rows.", "Work 4 rows in k2, p2 rib.", "Bind off in rib.", "Bind off rem sts.", "Cast off.",
+	finishing = []string{"", "Fasten off.\n", "Break yarn.\n", "Cut yarn, leaving a tail.\n", "Weave in ends.\n", "\n", "SLEEVES\n",
+		"\nLEFT FRONT\n", "Fasten off.\n\nNeckband:\n", "Collar\n"}
+	needing = []string{"Knit 10 rows.", "Work 4 rows in k2, p2 rib.", "Bind off in rib.", "Bind off rem sts.", "Cast off.",
 		"Work 6 rows in St st.",
 		"Next row: Knit.", "Next row (RS): K to end.", "Row 1: *K2, p2; rep from * to end.", "Work even until piece measures 40 cm.",
 		"Purl 1 row.", "Leave rem sts on a holder for neck.", "Dec 1 st at each end of next 3 rows.", "Row 3: Purl.\nRow 4: Knit.",
 		"K2tog, k to last 2 sts, ssk.", "Knit 2 rows. Bind off loosely."}
-	otherStitches = []string{"SLEEVE\nKnit 10 rows.", "Pick up and knit 30 sts along the edge.\nKnit 10 rows.\nBind off.",
+	otherStitches = []string{"SLEEVE\nMake as given for the other.", "Pick up and knit 30 sts along the edge.\nKnit 10 rows.\nBind off.",
 		"Cast on 30 sts.\nKnit 10 rows.\nCast off.", "Make a second piece the same.", "Sew the seams.\nWith 30 sts on the needle, knit 10 rows."}
 )
 

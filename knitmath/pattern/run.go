@@ -67,6 +67,7 @@ type runner struct {
 	astray      bool            // a mistake was found after which the count is not sure: the next claim tells it
 	uneven      *unevenCounts   // what an earlier repeat lacked, or had too many
 	told        rowsTold
+	lastTaking  int // the last line that may work stitches of another piece, 0 until it was looked for
 }
 
 // noLine is for no row worked yet.

@@ -147,6 +147,7 @@ type lineInfo struct {
 	forSizes      uint32     // the sizes it is for, a bit for each; 0 for all
 	defined       bool       // it belongs to a stitch pattern, and is worked only where that is
 	heading       bool       // it is the heading of a part
+	part          span       // that heading, the last one of those in it
 	lines         []int16    // the row that is called by its name
 	pattern       int        // the stitch pattern of the text that is worked, from 1; 0 for none
 	afresh        bool       // rows are worked, not repeated: the number of times is the whole
