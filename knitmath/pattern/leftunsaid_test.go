@@ -11,8 +11,11 @@ import (
 // about, whatever numbers and lengths stand elsewhere, and is not where it is, or where something is said of live stitches later. All
 // words are common practice.
 func TestStitchesLeftForAnotherPiece(t *testing.T) {
-	rows := []string{"Knit %d rows.", "Work even until piece measures %d cm.", "Row 1: Knit.\nRow 2: Purl.\nRep Rows 1 and 2 until work measures %d cm.",
-		"Work in St st for %d cm.", "Work in garter st until %d cm from cast-on edge.", "Row 1 (RS): Knit.\nRow 2: Purl.\nWork %d more rows in St st.",
+	rows := []string{"Knit %d rows.",
+		"Work even until piece measures %d cm.",
+		"Row 1: Knit.\nRow 2: Purl.\nRep Rows 1 and 2 until work measures %d cm.",
+		"Work in St st for %d cm.", "Work in garter st until %d cm from cast-on edge.",
+		"Row 1 (RS): Knit.\nRow 2: Purl.\nWork %d more rows in St st.",
 		"Rib %d rows."}
 	ends := []string{"BO all sts.\n", "Bind off loosely.\n", "Cast off.\n", "Leave sts on a holder.\n", "Place all sts on waste yarn.\n",
 		"Cast off loosely. Fasten off.\n"}

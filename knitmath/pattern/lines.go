@@ -7,6 +7,7 @@ func (p *parser) finish(line *Line, from span) {
 		line.info.speaksOfHeld = p.speaksOfHeld(from, line.info.matches)
 	}
 	line.info.at = from.to(p.last())
+	p.holesClosed(line)
 	p.placesNotSaid(line, from)
 	line.info.ownLine = int(from.line)
 	if line.info.forSizes == 0 {

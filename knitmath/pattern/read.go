@@ -156,6 +156,7 @@ type parser struct {
 	starsFrom     map[string]int  // where the text last repeats from stars; nil where nobody has asked
 	spanned       string          // the chart of which a row said between which of its stitches it is worked
 	order         *ordered        // in which headed sets of rows are worked
+	holesBefore   *holes          // what the row before binds off within it, nil if it does not
 	matched       [2]int          // the sentence that has been looked through for another part
 }
 
