@@ -18,7 +18,7 @@ func (p *parser) ofPart(i int) int {
 	for n := 0; n < 3; n++ {
 		t := &p.tokens[i]
 		if t.kind != tokenWord || t.stitches() || p.labelEnd(i) != 0 ||
-			!draft.Part(t.text) && !t.is("held", "live", "rem", "remaining", "instep", "gusset", "lining", "flap", "steek",
+			!draft.Part(t.text) && !t.is("held", "live", "rem", "remaining", "instep", "sole", "gusset", "lining", "flap", "steek",
 				"first", "second", "reserved") {
 			break
 		}

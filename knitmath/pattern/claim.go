@@ -211,15 +211,11 @@ func (p *parser) claim(line *Line) bool {
 	case p.accept("=", "total", "now"):
 	}
 	first := p.peek().span
-	numbers, ok := p.claimedNumbers(closer)
+	numbers, ok := p.claimedNumbers(closer, &tail)
 	if !ok {
 		return false
 	}
 	tail.changeAt = first.to(p.last())
-	if at := p.next; p.namedPart() {
-		tail.part = true
-		p.reading(p.tokens[at-1].to(p.last()), "read as the stitches that are in work")
-	}
 	p.claimTail(&tail, closer)
 	if closer != "" {
 		if !p.accept(closer) {
@@ -271,18 +267,6 @@ func (p *parser) claimSized(line *Line, numbers []int, tail *claimTail, from spa
 	return true
 }
 
-// namedPart passes over "heel" of "18 heel sts": the count is of a part of the stitches.
-func (p *parser) namedPart() bool {
-	end := p.countedPart(p.next)
-	for i := p.next; i < end; i++ {
-		if !p.tokens[i].is("rem", "remaining", "live", "held") {
-			p.next = end
-			return true
-		}
-	}
-	return false
-}
-
 // countedPart is the index of "sts" after "heel" at token i; 0 if they are not counted so. Which
 // stitches those of a centre or a side are is asked.
 func (p *parser) countedPart(i int) int {
@@ -303,7 +287,10 @@ func (p *parser) claimed(line *Line, numbers []int, tail claimTail, at span) {
 	case tail.eachNeedle: // "(60 sts; 20 sts on each needle)"
 		line.ClaimedStitches, line.info.claimAt = numbers, at
 		line.info.perNeedle, line.info.beside = without(tail.second), true
-	case tail.part && tail.between && tail.second != nil: // "(53 sts; 13 sts between markers)"
+	case tail.named && tail.second != nil: // "(13 gusset sts; 53 sts)"
+		line.ClaimedStitches, line.info.claimAt = tail.second, at
+		line.info.partial, line.info.beside = without(numbers), true
+	case tail.part && tail.between && tail.second != nil, tail.secondNamed: // "(53 sts; 13 sts between markers)"
 		line.ClaimedStitches, line.info.claimAt = numbers, at
 		line.info.partial, line.info.between, line.info.beside = without(tail.second), true, true
 	case tail.needles:
@@ -313,7 +300,7 @@ func (p *parser) claimed(line *Line, numbers []int, tail claimTail, at span) {
 	case tail.part:
 		line.info.partial, line.info.between, line.info.inWork, line.info.claimAt = without(numbers), tail.between, tail.inWork, at
 	case tail.sign == 0:
-		line.ClaimedStitches, line.info.claimAt = numbers, at
+		line.ClaimedStitches, line.info.claimAt, line.info.halfNamed = numbers, at, tail.half
 		if tail.total != nil {
 			line.ClaimedStitches = tail.total
 		}

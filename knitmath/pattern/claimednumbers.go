@@ -4,7 +4,7 @@ import "math/bits"
 
 // claimedNumbers reads the numbers of a claim and its "sts", which may be left out
 // where nothing but the closer or the end follows; -1 stands for "-".
-func (p *parser) claimedNumbers(closer string) ([]int, bool) {
+func (p *parser) claimedNumbers(closer string, tail *claimTail) ([]int, bool) {
 	var numbers []int
 	joined, inner := false, 0
 	for {
@@ -18,8 +18,10 @@ func (p *parser) claimedNumbers(closer string) ([]int, bool) {
 			joined = false
 			continue
 		}
-		if t.stitches() {
-			p.next++
+		if len(numbers) > 0 && inner == 0 {
+			p.claimedPart(tail)
+		}
+		if p.accept("st", "sts", "stitch", "stitches", "loops") {
 			return numbers, true
 		}
 		if t.is(closer) && closer != "" || p.endsAt(p.next) {
@@ -34,6 +36,17 @@ func (p *parser) claimedNumbers(closer string) ([]int, bool) {
 			numbers = append(numbers, n)
 		}
 		p.next++
+	}
+}
+
+// claimedPart notes the part that is named between a number and its stitches: "13 gusset sts" are some of those on the
+// needles, "26 instep sts" may be half of them.
+func (p *parser) claimedPart(tail *claimTail) {
+	switch t := p.peek(); {
+	case t.is("gusset", "thumb") && p.acceptEnd(p.ofPart(p.next)):
+		tail.part, tail.named = true, true
+	case t.is("instep", "sole", "palm", "front", "back") && p.ofPart(p.next) != 0:
+		tail.half = true
 	}
 }
 

@@ -3,17 +3,21 @@ package pattern
 // claimTail is what follows the "sts" of a claim.
 type claimTail struct {
 	sign       int   // 1 for an increase, -1 for a decrease, 0 for a count
+	half       bool  // that of a part that may be half of a round: "26 instep sts"
 	sides      bool  // it is that of each side
 	told       bool  // what follows is about parts of it
 	inWork     bool  // that of the stitches that are worked from here on
 	between    bool  // that between two markers
 	part       bool  // the count is of a part of the stitches
+	named      bool  // that of a gusset or a thumb, "13 gusset sts"
 	needles    bool  // the count is that of each needle
 	eachNeedle bool  // the second count is
 	total      []int // "2 sts dec; 38 sts"
 	changeAt   span  // the numbers before it
 	second     []int // "38 sts, 2 sts dec": the change, if it is one
 	secondAt   span
+
+	secondNamed bool // the second is that of a gusset or a thumb
 
 	parts   []partOf // "40 sts: 20 front, 20 back": all that it is made of
 	partsAt span
@@ -25,7 +29,9 @@ var (
 	claimDown = wordings("dec", "dec'd", "decd", "decreased", "bound off", "fewer", "cast off", "less")
 	claimPart = wordings("each", "per", "either", "before", "after", "in patt", "for front", "for back", "on holder",
 		"on hold", "held", "unworked", "worked")
-	claimInWork  = wordings("in work", "in this part", "on needle for this side")
+	claimInWork = wordings("in work", "in this part", "on needle for this side")
+	claimGusset = wordings("in gusset", "in the gusset", "in thumb gusset", "in the thumb gusset", "in thumb", "in the thumb", "for gusset",
+		"for the gusset", "for thumb gusset", "for the thumb gusset", "for thumb", "for the thumb")
 	claimNeedles = wordings("on each needle", "per needle", "each needle", "on each dpn", "on each of", "on every needle", "per dpn",
 		"on each of them", "on each")
 	claimSides = wordings("each side", "on each side", "for each side", "for each shoulder", "each shoulder", "at each side",
@@ -78,6 +84,7 @@ func (p *parser) claimNumberAlone(tail *claimTail, closer string, words, beside 
 	case tail.sign == 0 && closer != "":
 		tail.second = p.number()
 		tail.secondAt = from.to(p.last())
+		tail.secondNamed = p.peek().is("gusset", "thumb") && p.acceptEnd(p.ofPart(p.next))
 	case tail.sign != 0 && tail.total == nil:
 		tail.total = p.number()
 	default:
@@ -157,6 +164,8 @@ func (p *parser) claimOfPart(tail *claimTail) bool {
 		tail.sides = true
 	case p.accept("between"):
 		tail.between = true
+	case p.skipPhrase(claimGusset):
+		tail.named = true
 	case p.skipPhrase(claimInWork):
 		tail.inWork = true
 	default:

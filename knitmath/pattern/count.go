@@ -188,7 +188,7 @@ func (r *runner) compare(l *Line, before hand) {
 		r.other, r.uneven, r.owed, r.astray = nil, nil, 0, false
 		return
 	}
-	if r.resolved(l, n) {
+	if l.info.halfNamed && 2*n == total || r.resolved(l, n) {
 		return
 	}
 	if r.wanted(ReasonClaim, l.info.claimAt) {

@@ -57,6 +57,7 @@ func (p *parser) claimFor(last, line *Line, straight bool) {
 	last.info.changeAt = line.info.changeAt
 	last.info.perNeedle, last.info.perSide, last.info.claimAt = line.info.perNeedle, line.info.perSide, line.info.claimAt
 	last.info.partial, last.info.between, last.info.beside = line.info.partial, line.info.between, line.info.beside
+	last.info.halfNamed = line.info.halfNamed
 	if last.Direction == "" && straight {
 		last.info.at = last.info.at.to(p.last()) // so that it is not written twice
 	}

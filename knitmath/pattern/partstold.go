@@ -126,7 +126,7 @@ func (p *parser) partUpTo(end int) (partOf, bool) {
 		switch {
 		case t.is("each", "per", "either", "both"):
 			each = true
-		case t.is("between"):
+		case t.is("between", "gusset", "thumb"):
 			part.between = true
 		case t.is("front", "back", "sleeve", "body", "instep", "sole", "heel", "palm", "half", "shoulder"):
 			names++

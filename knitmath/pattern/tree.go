@@ -172,6 +172,7 @@ type lineInfo struct {
 	inWork        bool     // which is what is worked from here on
 	between       bool     // and that between two markers
 	beside        bool     // it stands beside a count of all of them
+	halfNamed     bool     // it names a part that may be half of them: "26 instep sts"
 	labelClaim    int      // the token at which the label says a count, 0 for none
 	places        bool     // it places markers, and does not say where
 	inRounds      bool     // its label calls it a round
