@@ -188,7 +188,7 @@ func (r *runner) compare(l *Line, before hand) {
 		r.other, r.uneven, r.owed, r.astray = nil, nil, 0, false
 		return
 	}
-	if l.info.halfNamed && 2*n == total || r.resolved(l, n) {
+	if r.rightOtherwise(l, n) {
 		return
 	}
 	if r.wanted(ReasonClaim, l.info.claimAt) {
@@ -197,6 +197,12 @@ func (r *runner) compare(l *Line, before hand) {
 	r.isOff(l, n-total)
 	r.owed = 0
 	r.doubt(n)
+}
+
+// rightOtherwise reports whether a claimed count is right though it is not that of the stitches at hand: the half of them that it
+// names, or what they come to in another reading.
+func (r *runner) rightOtherwise(l *Line, n int64) bool {
+	return l.info.halfNamed && 2*n == r.now.total() || r.resolved(l, n)
 }
 
 func signed(n int64) string {
