@@ -6,6 +6,9 @@ import "example.com/knitmath/knitmath/draft"
 // "30 held sts"; all for stitches without a number.
 func (p *parser) someStitches() (n []int, all, held, ok bool) {
 	from := p.next
+	if p.theOthers() {
+		return nil, true, false, true
+	}
 	all, held = p.whichStitches()
 	if end, _ := p.sizedEnd(p.next); end != 0 {
 		if n = p.number(); n == nil {
@@ -29,11 +32,23 @@ func (p *parser) someStitches() (n []int, all, held, ok bool) {
 	return n, all, held, true
 }
 
+// theOthers passes over "the rest", "the rest of the sts", "the others": stitches called so alone.
+func (p *parser) theOthers() bool {
+	if end := p.phraseEnd(p.next, othersAlone); end != 0 && p.tokens[end].is("on", "onto", "to") {
+		p.next = end
+		return true
+	}
+	return false
+}
+
+var othersAlone = wordings("the rest of the sts", "the rest of the stitches", "the rest", "the others", "the remainder", "rest of sts",
+	"rest of the sts")
+
 // whichStitches passes over the words before a number of stitches, "the next", "all held".
 func (p *parser) whichStitches() (all, held bool) {
 	for {
 		switch {
-		case p.accept("the", "next", "first", "last", "rem", "remaining", "these", "those", "centre", "center", "following", "foll", "other",
+		case p.accept("the", "next", "first", "last", "rem", "remaining", "these", "those", "centre", "center", "following", "foll", "other", "unworked",
 			"back", "front", "neck", "sleeve", "thumb", "body", "heel", "instep", "of", "left", "right", "each", "gusset", "live", "shoulder"):
 		case p.accept("held", "reserved", "freed", "resting"):
 			held = true
@@ -49,7 +64,7 @@ func (p *parser) whichStitches() (all, held bool) {
 // stitches: "rem", "the"; "the thumb sts" are some.
 func (p *parser) allOfThem(from int) bool {
 	for i := from; i < p.next; i++ {
-		if p.tokens[i].is("rem", "remaining", "these", "all", "those", "live", "held", "left", "other", "the") && !p.tokens[i+1].is("thumb") {
+		if p.tokens[i].is("rem", "remaining", "these", "all", "those", "live", "held", "left", "other", "unworked", "the") && !p.tokens[i+1].is("thumb") {
 			return true
 		}
 	}

@@ -29,7 +29,7 @@ func (p *parser) wholeSaid(i int) wholeOf {
 			return wholeNone
 		case t.is("all"):
 			said = wholeAll
-		case t.is("rem", "remaining"):
+		case t.is("rem", "remaining", "rest", "remainder", "others", "unworked"):
 			said = wholeRest
 		case t.is("these", "those") && said == wholeNone:
 			said = wholeThese

@@ -54,14 +54,16 @@ func (r *runner) changeBy(by int64) {
 	r.other = other
 }
 
-// heldCount is how many stitches are put aside: so many as is said, or all that were left out, or
-// all there are.
+// heldCount is how many stitches are put aside: so many as is said, or all that were left out, or the
+// rest that a turn has just left, or all there are.
 func (r *runner) heldCount(l *Line) int64 {
 	switch {
 	case l.info.counts != nil:
 		return int64(at(l.info.counts, r.size))
 	case r.aside > 0:
 		return r.aside
+	case (l.info.whole == wholeRest || l.info.whole == wholeOther) && r.turned > 0 && r.now.behind > 0:
+		return r.now.behind
 	}
 	return r.now.total()
 }
@@ -75,8 +77,7 @@ func (r *runner) hold(l *Line) {
 	total := r.now.total()
 	n := r.heldCount(l)
 	if total == 0 && l.info.counts != nil && r.aside == 0 && n <= r.heldSum() { // "slip centre st onto a safety pin"
-		r.taken(n)
-		r.held = append([]int64{n}, r.held...) // apart from the others, that wait for their turn
+		r.heldApartOf(n)
 		return
 	}
 	r.heldTwice(l)
