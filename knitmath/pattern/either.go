@@ -15,7 +15,7 @@ type unworkedRest struct {
 }
 
 // either notes a row of fixed stitches and then a decrease or an increase "around":
-// "k6, k2tog around" may repeat the whole, or the last of it alone.
+// "k6, k2tog around", "k1, p1 across, end k1" may repeat the whole, or the last of it alone.
 func (p *parser) either(line *Line) {
 	if other, found := broughtSteps(line.Steps); found {
 		line.info.either, line.info.brings = other, true
@@ -25,12 +25,15 @@ func (p *parser) either(line *Line) {
 		line.info.either, line.info.unnamed = other, true
 		return
 	}
-	n := len(line.Steps)
-	if n < 2 {
+	last := repeatedIn(line.Steps)
+	if last == nil || last == &line.Steps[0] {
 		return
 	}
-	last := &line.Steps[n-1]
-	if !single(last.RemainingStitches, 0) || !last.counted && (last.takes == last.leaves || last.Operation == 0 && last.Name == "") ||
+	n := 1
+	for last != &line.Steps[n-1] {
+		n++
+	}
+	if !last.ended && !single(last.RemainingStitches, 0) || !last.counted && (last.takes == last.leaves || last.Operation == 0 && last.Name == "") ||
 		last.Operation == stitch.BindOff || last.Name == "hold" {
 		return
 	}
@@ -39,9 +42,20 @@ func (p *parser) either(line *Line) {
 			return
 		}
 	}
-	group := append([]Step(nil), line.Steps...)
+	group := append([]Step(nil), line.Steps[:n]...)
 	group[n-1] = workedOnce(*last)
-	line.info.either = []Step{{Steps: group, RemainingStitches: toEnd, at: line.Steps[0].at.to(last.at)}}
+	whole := Step{Steps: group, RemainingStitches: last.RemainingStitches, at: line.Steps[0].at.to(last.at)}
+	line.info.either = append([]Step{whole}, line.Steps[n:]...)
+}
+
+// repeatedIn is the step of a row that is worked up to its end, or to what it is said to end with; nil for no steps.
+func repeatedIn(steps []Step) *Step {
+	for i := range steps {
+		if i == len(steps)-1 || steps[i].ended {
+			return &steps[i]
+		}
+	}
+	return nil
 }
 
 // workedOnce is a step to the end worked once, with its own number.
@@ -69,7 +83,7 @@ func (r *runner) chosen(i int, p *profile, claimed bool) *profile {
 	if l.info.unnamed {
 		return r.unnamed(i, p, claimed)
 	}
-	whole := profileOf(l.info.either, r.size)
+	last, whole := repeatedIn(l.Steps), profileOf(l.info.either, r.size)
 	r.spend(2 * r.facts[i].stepCount)
 	if n, ok := r.claimAfter(l, r.now); ok && claimed {
 		a, b := p.work(r.now.left), whole.work(r.now.left)
@@ -77,18 +91,23 @@ func (r *runner) chosen(i int, p *profile, claimed bool) *profile {
 		fitsB := b.reason == "" && r.now.after(&whole, b).total() == n
 		switch {
 		case fitsB && !fitsA:
-			r.fault(KindReading, ReasonReading, l.Steps[len(l.Steps)-1].at, 0, "read as a repeat of all that comes before it, by the count")
+			r.fault(KindReading, ReasonReading, last.at, 0, "read as a repeat of all that comes before it, by the count")
 			return &whole
 		case fitsA && !fitsB:
 			return p
 		}
 	}
-	if b := whole.work(r.now.left); plainStitches(l.Steps) && b.reason == "" {
-		r.fault(KindReading, ReasonReading, l.Steps[len(l.Steps)-1].at, 0,
+	b := whole.work(r.now.left)
+	if last.ended && b.reason == "" && p.work(r.now.left).reason != "" {
+		r.fault(KindReading, ReasonReading, last.at, 0, "read as a repeat of all that comes before it, which alone comes out")
+		return &whole
+	}
+	if plainStitches(l.Steps) && b.reason == "" {
+		r.fault(KindReading, ReasonReading, last.at, 0,
 			"read as a repeat of all that comes before it: the count is the same either way")
 		return &whole
 	}
-	r.fault(KindQuestion, ReasonAmbiguous, l.Steps[len(l.Steps)-1].at, 0,
+	r.fault(KindQuestion, ReasonAmbiguous, last.at, 0,
 		"is this alone repeated, or all of the row? put what is repeated in brackets")
 	return p
 }

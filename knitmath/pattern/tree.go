@@ -53,6 +53,7 @@ type Step struct {
 	loose         bool  // up to a place that is not followed
 	gap           bool  // the marker is the gap that the last turn left
 	toFit         bool  // "rep from *, end k2": until what follows just remains
+	ended         bool  // so it was said of a step without brackets, "k2tog across, end k1"
 }
 
 // stretch reports whether the step is worked until some stitches remain.

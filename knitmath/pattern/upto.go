@@ -138,6 +138,10 @@ func (p *parser) allStitches() (extent, bool) {
 	if p.ahead(i).is("rem", "remaining", "the") {
 		i++
 	}
+	if i == 1 && p.peek().is("all") && (p.clauseStopsAt(p.next+1) || p.claimAt(p.next+1)) { // "k all"
+		p.next++
+		return extent{last: toEnd}, true
+	}
 	if !p.ahead(i).is("st", "sts", "stitch", "stitches") {
 		return extent{}, true
 	}

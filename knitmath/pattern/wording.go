@@ -169,11 +169,11 @@ func (p *parser) upToStep(w *wording, u extent, at span) (Step, bool) {
 		s.RemainingStitches = u.last
 		return s, true
 	}
-	if w.numbers != nil && !single(w.numbers, 1) && p.tokens[p.next-1].is("across", "around") && w.plain() &&
+	if w.numbers != nil && !single(w.numbers, 1) && single(u.last, 0) && w.plain() &&
 		len(p.sofar) > 0 && p.inside == 0 {
 		s := w.step
 		s.Times = w.numbers // "k2, p2 around" repeats the whole, or the last of it: see either
-		return Step{Steps: []Step{s}, RemainingStitches: toEnd, counted: true, at: s.at}, true
+		return p.endedBy(Step{Steps: []Step{s}, RemainingStitches: toEnd, counted: true, at: s.at}), true
 	}
 	if w.numbers != nil && !single(w.numbers, 1) {
 		p.ask(ReasonUnread, at, "a number of stitches and \"to ...\" exclude one another")
@@ -182,7 +182,15 @@ func (p *parser) upToStep(w *wording, u extent, at span) (Step, bool) {
 	s := w.step
 	s.counted = w.numbers != nil
 	s.RemainingStitches, s.BeforeMarkerStitches, s.loose, s.gap = u.last, u.mark, u.loose, u.gap
-	return s, true
+	return p.endedBy(s), true
+}
+
+// endedBy is a step to the end of a row, or one before ", end k1": then it is worked until that just remains.
+func (p *parser) endedBy(s Step) Step {
+	if s.ended = p.endingFollows(s.RemainingStitches); s.ended {
+		s.RemainingStitches, s.toFit = nil, true
+	}
+	return s
 }
 
 // timesStep is the step worked a number of times: as a group, where it has a
