@@ -25,37 +25,37 @@ func (p *parser) either(line *Line) {
 		line.info.either, line.info.unnamed = other, true
 		return
 	}
-	last := repeatedIn(line.Steps)
-	if last == nil || last == &line.Steps[0] {
-		return
-	}
-	n := 1
-	for last != &line.Steps[n-1] {
-		n++
-	}
-	if !last.ended && !single(last.RemainingStitches, 0) || !last.counted && (last.takes == last.leaves || last.Operation == 0 && last.Name == "") ||
-		last.Operation == stitch.BindOff || last.Name == "hold" {
-		return
-	}
-	for i := range line.Steps[:n-1] {
-		if s := &line.Steps[i]; s.stretch() || s.Operation.EndsRow() {
-			return
-		}
-	}
-	group := append([]Step(nil), line.Steps[:n]...)
-	group[n-1] = workedOnce(*last)
-	whole := Step{Steps: group, RemainingStitches: last.RemainingStitches, at: line.Steps[0].at.to(last.at)}
-	line.info.either = append([]Step{whole}, line.Steps[n:]...)
+	line.info.either = wholeRepeated(line.Steps)
 }
 
-// repeatedIn is the step of a row that is worked up to its end, or to what it is said to end with; nil for no steps.
-func repeatedIn(steps []Step) *Step {
-	for i := range steps {
-		if i == len(steps)-1 || steps[i].ended {
-			return &steps[i]
+// wholeRepeated is a row of fixed stitches and then one that is worked to its end read as a repeat of all of it; nil if it is no such row.
+func wholeRepeated(steps []Step) []Step {
+	n := repeatedIn(steps)
+	if n < 1 {
+		return nil
+	}
+	last := &steps[n]
+	if !last.ended && !single(last.RemainingStitches, 0) || last.Operation == stitch.BindOff || last.Name == "hold" ||
+		!last.counted && (last.takes == last.leaves || last.Operation == 0 && last.Name == "") {
+		return nil
+	}
+	for i := range steps[:n] {
+		if s := &steps[i]; s.stretch() || s.Operation.EndsRow() {
+			return nil
 		}
 	}
-	return nil
+	group := append([]Step(nil), steps[:n+1]...)
+	group[n] = workedOnce(*last)
+	whole := Step{Steps: group, RemainingStitches: last.RemainingStitches, at: steps[0].at.to(last.at)}
+	return append([]Step{whole}, steps[n+1:]...)
+}
+
+// repeatedIn is which step of a row is worked up to its end, or to what it is said to end with; below 0 for no steps.
+func repeatedIn(steps []Step) int {
+	if n := slices.IndexFunc(steps, func(s Step) bool { return s.ended }); n >= 0 {
+		return n
+	}
+	return len(steps) - 1
 }
 
 // workedOnce is a step to the end worked once, with its own number.
@@ -74,42 +74,55 @@ func (r *runner) chosen(i int, p *profile, claimed bool) *profile {
 	if l.info.either == nil {
 		return p
 	}
-	if l.info.brings {
+	switch {
+	case l.info.brings:
 		return r.bringing(i, p)
-	}
-	if r.quiet {
+	case r.quiet:
 		return p
-	}
-	if l.info.unnamed {
+	case l.info.unnamed:
 		return r.unnamed(i, p, claimed)
 	}
-	last, whole := repeatedIn(l.Steps), profileOf(l.info.either, r.size)
+	whole := profileOf(l.info.either, r.size)
 	r.spend(2 * r.facts[i].stepCount)
+	last := &l.Steps[repeatedIn(l.Steps)]
+	how := r.asWhole(l, p, &whole, claimed)
+	switch how {
+	case wholeNot:
+		return p
+	case wholeUnsure:
+		r.fault(KindQuestion, ReasonAmbiguous, last.at, 0, "is this alone repeated, or all of the row? put what is repeated in brackets")
+		return p
+	}
+	r.fault(KindReading, ReasonReading, last.at, 0, "read as a repeat of all that comes before it"+how)
+	return &whole
+}
+
+// What asWhole says beside why a row is read as a repeat of all of it.
+const (
+	wholeNot    = ""
+	wholeUnsure = "?"
+)
+
+// asWhole says why a row is read as a repeat of all of it, or that it is not, or that this is not sure.
+func (r *runner) asWhole(l *Line, p, whole *profile, claimed bool) string {
+	a, b := p.work(r.now.left), whole.work(r.now.left)
 	if n, ok := r.claimAfter(l, r.now); ok && claimed {
-		a, b := p.work(r.now.left), whole.work(r.now.left)
 		fitsA := a.reason == "" && r.now.after(p, a).total() == n
-		fitsB := b.reason == "" && r.now.after(&whole, b).total() == n
+		fitsB := b.reason == "" && r.now.after(whole, b).total() == n
 		switch {
 		case fitsB && !fitsA:
-			r.fault(KindReading, ReasonReading, last.at, 0, "read as a repeat of all that comes before it, by the count")
-			return &whole
+			return ", by the count"
 		case fitsA && !fitsB:
-			return p
+			return wholeNot
 		}
 	}
-	b := whole.work(r.now.left)
-	if last.ended && b.reason == "" && p.work(r.now.left).reason != "" {
-		r.fault(KindReading, ReasonReading, last.at, 0, "read as a repeat of all that comes before it, which alone comes out")
-		return &whole
+	switch {
+	case b.reason == "" && a.reason != "" && l.Steps[repeatedIn(l.Steps)].ended:
+		return ", which alone comes out"
+	case b.reason == "" && plainStitches(l.Steps):
+		return ": the count is the same either way"
 	}
-	if plainStitches(l.Steps) && b.reason == "" {
-		r.fault(KindReading, ReasonReading, last.at, 0,
-			"read as a repeat of all that comes before it: the count is the same either way")
-		return &whole
-	}
-	r.fault(KindQuestion, ReasonAmbiguous, last.at, 0,
-		"is this alone repeated, or all of the row? put what is repeated in brackets")
-	return p
+	return wholeUnsure
 }
 
 // plainStitches reports whether steps are single knit and purl stitches, which keep the count:

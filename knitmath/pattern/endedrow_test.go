@@ -12,7 +12,9 @@ func TestRowsThatEndOtherwise(t *testing.T) {
 	for _, group := range []struct {
 		said         string
 		takes, loses int
-	}{{"K2tog", 2, 1}, {"P2tog", 2, 1}, {"K2 tog", 2, 1}, {"Kfb", 1, -1}, {"K2, k2tog", 4, 1}, {"K3, ssk", 5, 1}, {"K1, p2tog", 3, 1}, {"K1, p1", 2, 0},
+	}{{"K2tog", 2, 1}, {"P2tog", 2, 1}, {"K2 tog", 2, 1}, {"Kfb", 1, -1},
+		{"K2, k2tog", 4, 1}, {"K3, ssk", 5, 1}, {"K1, p2tog", 3, 1},
+		{"K1, p1", 2, 0},
 		{"K2, p2", 4, 0}} {
 		for _, across := range []string{"across", "across row", "around", "to end"} {
 			for _, ends := range []string{"end k%d", "ending k%d", "end with k%d", "ending with k%d"} {
@@ -23,7 +25,9 @@ func TestRowsThatEndOtherwise(t *testing.T) {
 							end := start - times*group.loses + off
 							text := fmt.Sprintf("Next row: %s %s, "+ends+". %d sts.", group.said, across, last, end)
 							out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text, StartStitches: []int{start}})
-							if seen[off == 0]++; err != nil || off != 0 && out.Agrees && end != inTheLastAlone(group.said, start, last) || off == 0 && !out.Agrees {
+							seen[off == 0]++
+							right := off == 0 || out.Agrees && end == inTheLastAlone(group.said, start, last)
+							if err != nil || right != out.Agrees {
 								t.Errorf("%d: %v %s\n%s", start, err, said(&out), text)
 							}
 						}
@@ -46,7 +50,8 @@ func inTheLastAlone(group string, start, last int) int {
 
 // TestKnitAll: "k all" is to the end of the row.
 func TestKnitAll(t *testing.T) {
-	for _, row := range []string{"R2: K all", "R2: P all.", "R2: Knit all", "Row 2: Purl all.", "R2: K all (%d sts)", "R2: K all - %d sts", "R2: K all sts. %d sts."} {
+	for _, row := range []string{"R2: K all", "R2: P all.", "R2: Knit all", "Row 2: Purl all.", "R2: K all (%d sts)", "R2: K all - %d sts",
+		"R2: K all sts. %d sts."} {
 		for n := 18; n < 23; n++ {
 			text := "R1: Knit.\n" + row
 			if len(row) > 4 && row[len(row)-1] != 'l' && row[len(row)-2:] != "l." {

@@ -16,7 +16,7 @@ var garmentsStand = []struct {
 }{
 	{"first.json", 35, 1, 0},
 	{"second.json", 34, 1, 0},
-	{"third.json", 36, 3, 0}, // unseen: 31 right, 6 asked, 3 alarms
+	{"third.json", 36, 3, 0},  // unseen: 31 right, 6 asked, 3 alarms
 	{"fourth.json", 15, 2, 0}, // unseen: 14 of 20 right, 2 asked, 3 alarms, 1 refused
 }
 

@@ -48,8 +48,9 @@ var othersAlone = wordings("the rest of the sts", "the rest of the stitches", "t
 func (p *parser) whichStitches() (all, held bool) {
 	for {
 		switch {
-		case p.accept("the", "next", "first", "last", "rem", "remaining", "these", "those", "centre", "center", "following", "foll", "other", "unworked",
-			"back", "front", "neck", "sleeve", "thumb", "body", "heel", "instep", "of", "left", "right", "each", "gusset", "live", "shoulder"):
+		case p.accept("the", "next", "first", "last", "rem", "remaining", "these", "those", "centre", "center", "following", "foll", "other",
+			"unworked", "back", "front", "neck", "sleeve", "thumb", "body", "heel", "instep", "of", "left", "right", "each", "gusset",
+			"live", "shoulder"):
 		case p.accept("held", "reserved", "freed", "resting"):
 			held = true
 		case p.accept("all"):
@@ -64,7 +65,8 @@ func (p *parser) whichStitches() (all, held bool) {
 // stitches: "rem", "the"; "the thumb sts" are some.
 func (p *parser) allOfThem(from int) bool {
 	for i := from; i < p.next; i++ {
-		if p.tokens[i].is("rem", "remaining", "these", "all", "those", "live", "held", "left", "other", "unworked", "the") && !p.tokens[i+1].is("thumb") {
+		if p.tokens[i].is("rem", "remaining", "these", "all", "those", "live", "held", "left", "other", "unworked",
+			"the") && !p.tokens[i+1].is("thumb") {
 			return true
 		}
 	}

@@ -9,7 +9,8 @@ import (
 // turn left, and not all. When the first side is done 30 of them wait for the neck, and the second side has the other 24.
 func TestRestOfATurn(t *testing.T) {
 	seen := map[bool]int{}
-	for _, rest := range []string{"Place rem sts on holder.", "Leave remaining stitches on a holder.", "Leave the other sts on a spare needle.",
+	for _, rest := range []string{"Place rem sts on holder.", "Leave remaining stitches on a holder.",
+		"Leave the other sts on a spare needle.",
 		"Slip rem unworked sts to waste yarn.", "Leave the rest on a holder.", "Place the rest of the sts on a stitch holder.",
 		"Put the others on a thread.", "Leave rem 54 sts on a holder."} {
 		for _, how := range []string{"turn. ", "turn.\n"} {
