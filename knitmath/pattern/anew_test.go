@@ -25,7 +25,7 @@ func TestLeftAsGiven(t *testing.T) {
 	for range MaxFindings + 1 {
 		many += "foo\n"
 	}
-	for _, text := range []string{"CO 20 sts.\n**Row 1:** k1, k1, k to end.\n**Row 2:** Knit. (20 sts)", many} {
+	for _, text := range []string{"CO 20 sts.\n*Row 1:* k1, k1, k to end.\n**Row 2:** Knit. (20 sts)", many} {
 		out, err := FormatInstructions(FormatInstructionsInput{Text: text})
 		if err != nil || out.Text != text || len(out.Notices) == 0 || out.Notices[0].Reason != ReasonLeftAsGiven {
 			t.Errorf("%.80q: %.80q, %+v, %v", text, out.Text, out.Notices, err)
@@ -34,7 +34,7 @@ func TestLeftAsGiven(t *testing.T) {
 }
 
 // mostLeft is how many texts of the corpus are left as they were given.
-const mostLeft = 14
+const mostLeft = 5
 
 // TestCorpusIsWrittenAnew: nearly every piece and draft can be written anew, and what
 // is written is stable and the same knitting in all of them.

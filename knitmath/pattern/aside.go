@@ -29,7 +29,7 @@ func (p *parser) aside(steps *[]Step, inner string) asideKind {
 		return asideNone
 	case inner == "" && len(*steps) > 0 && p.heldToldNext():
 		return asideEnds
-	case p.methodLead(), p.startTold(), p.onTheseOnly(*steps), p.workedAgain(*steps), p.acceptEnd(p.colourEnd(p.next)):
+	case p.methodLead(), p.startTold(), p.onTheseOnly(*steps), p.workedAgain(*steps), p.inColour():
 		return asideRead
 	case p.own[t.text].name != "", p.phraseHere(p.next) && !t.is("sl", "slip", "place"):
 		return asideNone

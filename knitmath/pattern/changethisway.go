@@ -80,7 +80,7 @@ func (p *parser) colouredMore() (Step, bool) {
 	if times == nil {
 		return Step{}, false
 	}
-	p.next = p.colourEnd(p.next)
+	p.inColour()
 	return Step{Operation: last.Operation, Name: last.Name, takes: 1, leaves: 1, Times: without(times), at: from.to(p.last())}, true
 }
 

@@ -228,7 +228,7 @@ func compressed(lines []Line, runs int) []Line {
 	out := make([]Line, len(lines))
 	c := compressor{left: runs}
 	for i, l := range lines {
-		if l.Direction == "" && !l.info.asGiven {
+		if l.Direction == "" && l.toldBySteps() {
 			if some := pruned(l.Steps); len(some) > 0 {
 				l.Steps = c.compressed(some, 0)
 			}

@@ -60,8 +60,11 @@ func (in FormatInstructionsInput) Cost() int {
 	return cost.Sum(rewriting(in.Text, in.Rows, in.Abbreviations), compressing(in.Text, in.Rows))
 }
 
-// Cost is the price of mirroring rows: that of writing them, but for compressing.
-func (in MirrorInstructionsInput) Cost() int { return rewriting(in.Text, in.Rows, in.Abbreviations) }
+// Cost is the price of mirroring rows: that of writing them, but for compressing, and of reading a text
+// again until each of its rows stands where it is read as it was written.
+func (in MirrorInstructionsInput) Cost() int {
+	return cost.Sum(rewriting(in.Text, in.Rows, in.Abbreviations), rereads*min(len(in.Text), MaxTextBytes)/6)
+}
 
 func rewriting(text string, rows []Row, own []Abbreviation) int {
 	price := cost.Sum(20, min(len(text), MaxTextBytes)/3, declaring(own))

@@ -83,9 +83,9 @@ func FormatInstructions(in FormatInstructionsInput) (WrittenInstructions, error)
 
 // MirrorInstructions writes every row for the other edge: from its end to its
 // beginning, with right- and left-leaning decreases and increases exchanged. The
-// counts stay. A row that has no mirror image, such as a short row, comes back
-// without steps, with a finding that says why. Rows are not compressed, so that
-// each step can be found again.
+// counts stay. A row that has no mirror image, such as a short row, comes back as it
+// was written, with a finding that says why. Of a text all that is no row stays where
+// and as it was. Rows are not compressed, so that each step can be found again.
 //
 // Mirroring twice gives the row again, except that what has no partner of its own
 // kind, skp or sk2p, comes back as its equal, ssk or sssk; a finding says so.
@@ -96,15 +96,16 @@ func MirrorInstructions(in MirrorInstructionsInput) (MirroredInstructions, error
 	if err != nil {
 		return MirroredInstructions{}, err
 	}
-	m := piece.Mirror()
-	out := MirroredInstructions{SizeCount: piece.SizeCount, Text: Text(m.Lines, in.RepeatStyle), Rows: rowsOf(m.Lines),
-		Findings: m.Findings, Notices: moreNotices(askedIn(in.Rows), len(m.Findings), m.MoreCount)}
-	for _, r := range out.Rows {
-		if r.Direction == "" && len(r.Steps) == 0 {
-			out.refused++
-		}
+	work := piece.mirrored()
+	text := ""
+	if len(in.Rows) == 0 {
+		text = work.text(in.RepeatStyle, in.Abbreviations)
+	} else {
+		text = Text(work.lines, in.RepeatStyle)
 	}
-	return out, nil
+	m := work.result()
+	return MirroredInstructions{SizeCount: piece.SizeCount, Text: text, Rows: rowsOf(m.Lines), refused: m.refused,
+		Findings: m.Findings, Notices: moreNotices(askedIn(in.Rows), len(m.Findings), m.MoreCount)}, nil
 }
 
 // askedIn is the field that the lines come from.

@@ -48,8 +48,17 @@ func (p *parser) leadIn(info *lineInfo) {
 		}
 		p.leadSide(p.next, end, info)
 		p.leadStitches(end, info)
-		p.next = end
+		p.leadTo(end, info)
 	}
+}
+
+// leadTo goes on behind words that lead in, and notes where they stand.
+func (p *parser) leadTo(end int, info *lineInfo) {
+	if info.ledBy.end == 0 {
+		info.ledBy = p.peek().span
+	}
+	p.next = end
+	info.ledBy = info.ledBy.to(p.last())
 }
 
 // narrowLed passes over the "narrow" of "narrow: knit 10, knit 2 together", up to its colon.

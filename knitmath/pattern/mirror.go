@@ -1,7 +1,6 @@
 package pattern
 
 import (
-	"strconv"
 	"strings"
 
 	"example.com/knitmath/knitmath/report"
@@ -51,11 +50,12 @@ var mirrorRefusals = map[stitch.Op]string{
 // Mirrored is a text for the other edge.
 type Mirrored struct {
 	// Lines are the rows in their order, each from its other end. A row without
-	// a mirror image is left without steps.
+	// a mirror image stays as it was written.
 	Lines    []Line
 	Findings []Finding
 	// MoreCount is how many findings are not listed.
 	MoreCount int
+	refused   int // rows that stay as they were
 }
 
 // Mirror reverses every row of the piece and exchanges what leans left and what
@@ -65,25 +65,47 @@ type Mirrored struct {
 // before: "k1, ssk, k to end" becomes "k to last 3 sts, k2tog, k1". Of several
 // such stretches in a row the later ones have a fixed number of stitches already.
 func (p *Piece) Mirror() Mirrored {
-	m := mirror{piece: p, found: p.found}
+	m := p.mirrored()
+	return m.result()
+}
+
+// mirrored mirrors the lines one by one.
+func (p *Piece) mirrored() *mirror {
+	m := &mirror{piece: p, found: p.found, lines: make([]Line, len(p.Lines))}
 	m.found.list = append([]Finding(nil), p.found.list...)
 	m.found.at = nil
-	var out Mirrored
 	for i := range p.Lines {
-		l := p.Lines[i]
-		if l.Direction == "" {
-			l.Steps = m.row(&l)
+		l := &m.lines[i]
+		*l = p.Lines[i]
+		m.direction(l)
+		if l.Direction != "" {
+			continue
 		}
-		m.direction(&l)
-		out.Lines = append(out.Lines, l)
+		if steps := m.row(l); steps != nil {
+			l.Steps = steps
+		} else {
+			m.keep(i)
+		}
 	}
-	out.Findings, out.MoreCount = m.found.list, m.found.more+m.found.unsaid
-	return out
+	return m
 }
 
 type mirror struct {
 	piece *Piece
 	found findings
+	lines []Line
+	kept  int // rows that stay as they were
+}
+
+// keep leaves a row as it was written.
+func (m *mirror) keep(i int) {
+	m.lines[i] = m.piece.Lines[i]
+	m.lines[i].info.asGiven = true
+	m.kept++
+}
+
+func (m *mirror) result() Mirrored {
+	return Mirrored{Lines: m.lines, Findings: m.found.list, MoreCount: m.found.more + m.found.unsaid, refused: m.kept}
 }
 
 // refuse says why a row has no mirror image.
@@ -114,8 +136,15 @@ func (m *mirror) row(l *Line) []Step {
 
 // mirrors reports whether all that a row does is said by steps with a mirror image, or says why not.
 func (m *mirror) mirrors(l *Line) bool {
-	if l.info.asGiven {
+	switch {
+	case l.info.asGiven:
 		m.refuse(l.info.at, "what its words say beside the stitches is not mirrored here")
+		return false
+	case l.info.coloured:
+		m.refuse(l.info.at, "the colours of a row are not mirrored here")
+		return false
+	case l.fromElsewhere():
+		m.refuse(l.info.at, "along which edge stitches are picked up, and in what order they are taken up again, is for a person to mirror")
 		return false
 	}
 	for i := range l.Steps {
@@ -138,67 +167,6 @@ func (m *mirror) edgesFree(steps []Step) bool {
 		}
 	}
 	return true
-}
-
-// upToAfter makes the stretch of a row one up to as many stitches as came before it.
-func (m *mirror) upToAfter(s *Step, before []Step) bool {
-	s.RemainingStitches = make([]int, m.piece.SizeCount)
-	for size := range s.RemainingStitches {
-		n := fixed(before, size).takes
-		if n > MaxNumber {
-			m.refuse(s.at, "more than 10000 stitches lie before it")
-			return false
-		}
-		s.RemainingStitches[size] = int(n)
-	}
-	s.RemainingStitches = tidy(s.RemainingStitches)
-	return true
-}
-
-// oneStretch makes all stretches but the first fixed, and checks that the row
-// takes every stitch.
-func (m *mirror) oneStretch(steps []Step) ([]Step, bool) {
-	out := append([]Step(nil), steps...)
-	open := -1                                // the first stretch
-	after := make([]int64, m.piece.SizeCount) // what is fixed takes since then
-	for i := range out {
-		s := &out[i]
-		switch {
-		case !s.stretch():
-		case open < 0:
-			open = i
-			continue
-		default:
-			counts := make([]int, m.piece.SizeCount)
-			for size := range counts {
-				before, last := at(steps[open].RemainingStitches, size), at(s.RemainingStitches, size)
-				between := int64(before-last) - after[size]
-				each := s.pass(size).takes
-				if each < 1 || between < 0 || between%each != 0 {
-					m.refuse(s.at, "the stitches between this and the repeat before it do not come out")
-					return nil, false
-				}
-				counts[size] = int(between / each)
-			}
-			s.RemainingStitches, s.Times = nil, tidy(counts)
-		}
-		if open < 0 {
-			continue
-		}
-		for size := range after {
-			after[size] = min(after[size]+times(s.pass(size).takes, int64(s.workings(size))), most)
-		}
-	}
-	if open < 0 {
-		return out, true
-	}
-	for size := range m.piece.SizeCount {
-		if rest, last := after[size], int64(at(out[open].RemainingStitches, size)); rest != last {
-			m.refuse(out[open].at, "what follows takes "+stitches(int(rest))+", not the "+strconv.Itoa(int(last))+" that remain")
-			return nil, false
-		}
-	}
-	return out, true
 }
 
 // step mirrors one step, its place aside.

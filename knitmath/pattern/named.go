@@ -156,7 +156,7 @@ func (p *parser) copiesNamed(line *Line, from span) bool {
 	if (p.asBefore(line, &target) || p.rowCalled(&target)) && len(target.lines) == 1 && p.clauseEnds() {
 		if source := &p.piece.Lines[target.lines[0]]; len(source.Steps) > 0 {
 			p.steps += len(source.Steps)
-			line.Steps = source.Steps
+			line.Steps, line.info.copied = source.Steps, true
 			if p.claimAhead() && !p.claim(line) {
 				line.info.kind = lineUnread
 			}

@@ -100,8 +100,7 @@ func (p *parser) qualified(s *Step) bool {
 				return false
 			}
 		case s.Name == "work" && (p.acceptAny(asEstablished) || p.inFabric()):
-		case !p.peek().is("using") && p.colourEnd(p.next) != 0:
-			p.next = p.colourEnd(p.next)
+		case !p.peek().is("using") && p.inColour():
 		case p.qualifiedByKind(s):
 		case s.Operation == stitch.Slip:
 			manner, ok := p.manner(s.Manner)

@@ -139,6 +139,7 @@ type parser struct {
 	toRoundEnd    bool           // the row at hand goes to the end of the round
 	reachesBack   bool           // the row at hand puts more stitches aside than it has worked in some size
 	startMoves    bool           // the row at hand says that the round begins after it
+	coloured      bool           // so is a colour
 	asGiven       bool           // words of the row at hand are told by no step
 	inTurn        bool           // two stitches are worked in turn
 	rowsSaid      int            // "these 4 rows form the pattern"

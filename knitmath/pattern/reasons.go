@@ -91,7 +91,7 @@ const (
 	// not say.
 	ReasonNoMarker report.Reason = "MARKER_NOT_KNOWN"
 	// ReasonNoMirror: a step or a row has no mirror image, such as a short row. Only
-	// when mirroring; the row comes back without steps.
+	// when mirroring; the row comes back as it was.
 	ReasonNoMirror report.Reason = "NO_MIRROR"
 )
 

@@ -6,14 +6,14 @@ import "example.com/knitmath/knitmath/stitch"
 // sentence.
 func (p *parser) row(line *Line) bool {
 	p.rest, p.tidies, p.fastens, p.cable, p.asGiven, p.startMoves, p.otherSide = unworkedRest{}, false, false, nil, false, false, false
-	p.reachesBack, p.toRoundEnd, p.beyond = false, false, nil
+	p.reachesBack, p.toRoundEnd, p.beyond, p.coloured = false, false, nil, false
 	steps, ok := p.items("")
 	steps = p.wholeRepeated(steps)
 	line.Steps = steps
 	ok = ok && p.cableEmpty() && p.rowsOfSteps(line)
 	steps = p.roundMoved(steps)
 	line.Steps = steps
-	line.info.asGiven = p.asGiven
+	line.info.asGiven, line.info.coloured = p.asGiven, p.coloured
 	line.info.beyond, line.info.beyondAt = p.beyond, p.beyondAt
 	line.info.otherSide = p.otherSide
 	line.info.startMoves, line.info.reachesBack, line.info.toRoundEnd = p.startMoves, p.reachesBack, p.toRoundEnd

@@ -159,6 +159,7 @@ func (p *parser) copies(line *Line, from span) bool {
 				if i == len(rows)-1 && p.claimAhead() && !p.claim(&rows[i]) {
 					rows[i].info.kind = lineUnread
 				}
+				rows[i].info.copied = true
 				p.finish(&rows[i], from)
 			}
 			p.tailOfCopy()

@@ -219,6 +219,9 @@ type lineInfo struct {
 	marked        [][]int // markers are placed after so many stitches of a cast-on
 	joins         bool    // other pieces are joined: all that is on the needle then
 	onLast        bool    // its change is made in the last of the rows before it
+	copied        bool    // it is written as another row, "Row 5: Rep Row 3"
+	coloured      bool    // it says what its stitches are worked in
+	ledBy         span    // words before its steps that are told by no step, "With MC,"
 	asGiven       bool    // words of it are told by no step: it is not written anew
 }
 

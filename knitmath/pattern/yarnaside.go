@@ -97,6 +97,15 @@ func (p *parser) colourEnd(i int) int {
 	return i + 1
 }
 
+// inColour passes over a colour that stitches of a row are worked in.
+func (p *parser) inColour() bool {
+	if !p.acceptEnd(p.colourEnd(p.next)) {
+		return false
+	}
+	p.coloured = true
+	return true
+}
+
 // colourAt reports whether a colour stands at token i, by its letters or by its name; after "with"
 // it is one also where its name is a stitch.
 func (p *parser) colourAt(i int, with bool) bool {

@@ -580,7 +580,7 @@ type Finding struct {
 	//   - MARKER_NOT_KNOWN: something is worked up to a marker, and the text does not
 	//     say where that is.
 	//   - SIZES_UNKNOWN: something is for some sizes, and the text does not say which.
-	//   - NO_MIRROR: a step has no mirror image.
+	//   - NO_MIRROR: a row has no mirror image, and stays as it was.
 	//
 	// Of readings:
 	//   - READING_TAKEN: it can be read in several ways; the description says which
@@ -1531,9 +1531,10 @@ type MirrorInstructionsResponse struct {
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
 	// The number of sizes.
 	SizeCount int32 `protobuf:"varint,5,opt,name=size_count,json=sizeCount,proto3" json:"size_count,omitempty"`
-	// The text, a row on a line. Directions stand as they were.
+	// The text with its rows from their other end where they stand, and all else as it
+	// was; rows that were given stand on a line each.
 	Text string `protobuf:"bytes,6,opt,name=text,proto3" json:"text,omitempty"`
-	// The rows, each from its other end. A row without a mirror image has no steps;
+	// The rows, each from its other end. A row without a mirror image stays as it was;
 	// a finding says why.
 	Rows []*PatternRow `protobuf:"bytes,7,rep,name=rows,proto3" json:"rows,omitempty"`
 	// What was found on reading and on mirroring.
