@@ -38,7 +38,7 @@ var allowed = map[string]string{
 	"swatch":  "cost fault gauge measure report yarn",
 	"yardage": "cost fault gauge measure outline report stitch yarn",
 	// Plans of shaping.
-	"curve":    "cost fault gauge measure outline report stitch",
+	"curve":    "advice cost fault gauge measure outline report stitch",
 	"shaping":  "cost curve fault gauge measure outline report schedule spread stitch",
 	"shortrow": "cost curve fault gauge measure outline report schedule spread stitch",
 	"handspun": "fault gauge measure outline report yardage yarn",

@@ -235,12 +235,18 @@ func (k Knob) near(tries int, does func() bool) (found []float64) {
 	return found
 }
 
-// along goes from a place to one side until one does, and back to the nearest that does.
+// along goes along the numbers that are tried.
 func (k Knob) along(start, side, tries int, try func(place int) bool) (int, bool) {
-	last, least, most := start, int(k.Least*k.scale.parts/k.scale.cm), int(k.Most*k.scale.parts/k.scale.cm)
+	least := int(k.Least * k.scale.parts / k.scale.cm)
 	if k.scale.of(least) < k.Least {
 		least++
 	}
+	return Along(start, side, tries, least, int(k.Most*k.scale.parts/k.scale.cm), try)
+}
+
+// Along goes from a place to one side until one from least to most does, and back to the nearest that does.
+func Along(start, side, tries, least, most int, try func(place int) bool) (int, bool) {
+	last := start
 	for far, tried := 1, 1; tried <= tries; tried++ {
 		if tried > 1 {
 			far++

@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"example.com/knitmath/knitmath/advice"
 	"example.com/knitmath/knitmath/cost"
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
@@ -23,14 +24,20 @@ func (e *curvedEdge) tooFew(plan Plan, w Working) string {
 	if taken := e.mostTaken(); taken >= e.start {
 		s = who + strconv.Itoa(taken) + " of " + countWords(e.start) + ": " + s
 	}
-	if e.in.EndRule != nil { // of another start it wants another end
+	if !e.asked {
 		return s
 	}
 	more := sort.Search(stitch.MaxStitches-e.start, func(n int) bool {
 		row, _ := Lacking(e.start+n, plan.Right, plan.Left, w)
 		return row == 0
 	})
-	if enough := e.start + more; enough < stitch.MaxStitches {
+	enough := e.start + more
+	if e.in.EndRule != nil { // of another start it wants another end
+		if enough, _ = e.startThatDoes(enough-1, 1); enough == 0 {
+			return s + "; no start near it does"
+		}
+	}
+	if enough > 0 && enough < stitch.MaxStitches {
 		s += "; a start of " + countWords(enough) + " would do"
 	}
 	return s
@@ -98,8 +105,12 @@ func (e *curvedEdge) tooSteep(i int) string {
 		verb = "gained"
 	}
 	s := countWords(course.Stitches) + " are to be " + verb + " at an edge"
-	if len(e.courses) > 1 {
-		s += " in rows " + strconv.Itoa(course.RowsBefore+1) + " to " + strconv.Itoa(course.RowsBefore+course.Rows)
+	switch first := strconv.Itoa(course.RowsBefore + 1); {
+	case len(e.courses) == 1:
+	case course.Rows > 1:
+		s += " in rows " + first + " to " + strconv.Itoa(course.RowsBefore+course.Rows)
+	default:
+		s += " in row " + first
 	}
 	s += ", and no plan comes within " + strconv.Itoa(MaxDeparture) + " stitches of the curve"
 	if !e.asked {
@@ -109,11 +120,29 @@ func (e *curvedEdge) tooSteep(i int) string {
 		return s + "; this would do: " + ways
 	}
 	if enough := e.enough(); e.start < enough {
+		if e.in.EndRule != nil {
+			enough = e.startAllowed(enough-1, 1, true)
+		}
 		if ways := e.waysOut(enough); ways != "" {
 			return s + "; this would do, with a start of " + countWords(enough) + ": " + ways
 		}
 	}
-	return s
+	if rows, ok := advice.Along(e.rows(), 1, higherAsked, 1, MaxRows, func(rows int) bool { return e.does(lastAt(rows), e.start) }); ok {
+		return s + "; a last point at row " + strconv.Itoa(rows) + " would do"
+	}
+	return s + "; no other setting does, nor a higher last point"
+}
+
+// higherAsked are the heights of the last point that are asked for.
+const higherAsked = 8
+
+// lastAt asks for the last point at a row.
+func lastAt(rows int) remedy {
+	return remedy{ask: func(in *CurvedEdgeInput) {
+		in.Points = slices.Clone(in.Points)
+		last := &in.Points[len(in.Points)-1]
+		last.HeightCm, last.HeightRows = nil, &rows
+	}}
 }
 
 // waysOut are the remedies with which the planner plans the whole edge of so many stitches.
@@ -135,7 +164,11 @@ func (e *curvedEdge) does(r remedy, start int) bool {
 	in := e.in
 	r.ask(&in)
 	in.StartStitches = start
-	e.sought += in.Cost()
+	price := in.Cost()
+	if start < 1 || e.sought+price > advice.MaxSteps {
+		return false
+	}
+	e.sought += price
 	_, _, _, err := planned(in, false)
 	return err == nil
 }
