@@ -48,7 +48,8 @@ func TestEndRule(t *testing.T) {
 
 // What a refusal under a rule offers: other last points, other starts, something more that is let.
 var (
-	endings = regexp.MustCompile(`(?:of a start of (\d+) stitch(?:es)?, )?(\d+) stitch(?:es)? (in|out)ward would leave (\d+)(?: with ([^,;]+))?`)
+	endings = regexp.MustCompile(`(?:of a start of (\d+) stitch(?:es)?, )?` +
+		`(\d+) stitch(?:es)? (in|out)ward would leave (\d+)(?: with ([^,;]+))?`)
 	starts  = regexp.MustCompile(`a start of (\d+)(?: or (\d+))? stitch(?:es)? would do`)
 	lastRow = regexp.MustCompile(`a last point at row (\d+) would do`)
 	more    = regexp.MustCompile(`this would do(?:, with a start of (\d+) stitch(?:es)?)?: (.+)$`)
@@ -129,8 +130,8 @@ func ruledEdge(seed uint64) CurvedEdgeInput {
 }
 
 // nothingDoes ends a refusal that found nothing.
-var nothingDoes = regexp.MustCompile(`; (?:none near it that it allows is planned|of no start near it is any planned|no start near it does|` +
-	`no other setting does, nor a higher last point)$`)
+var nothingDoes = regexp.MustCompile(`; (?:none near it that it allows is planned|of no start near it is any planned|` +
+	`no start near it does|no other setting does, nor a higher last point)$`)
 
 // checkRuled asks a refused question again as its refusal says, and gives how many times.
 func checkRuled(t *testing.T, in CurvedEdgeInput, rule gauge.Rule, detail string) int {
@@ -148,8 +149,8 @@ func checkRuled(t *testing.T, in CurvedEdgeInput, rule gauge.Rule, detail string
 	return len(offers)
 }
 
-// What is planned under a rule ends as it allows, whatever is asked; what is refused says what would do, which is planned as it is
-// printed and leaves what is said, or in words that nothing near does. No refusal counts below 0.
+// What is planned under a rule ends as it allows, whatever is asked; what is refused says what would do, which is planned as it
+// is printed and leaves what is said, or in words that nothing near does. No refusal counts below 0.
 func TestEveryCountUnderEndRule(t *testing.T) {
 	done, refused, told, asked := 0, 0, 0, 0
 	for seed := range knittest.Sweep(6_000, 600) {
