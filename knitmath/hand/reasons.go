@@ -14,8 +14,8 @@ const (
 	// NeedsEase: a thumb without a gusset pulls at the palm unless the mitten is wider than the
 	// hand. Field is gusset.
 	NeedsEase report.Reason = "NEEDS_EASE"
-	// ThumbUnlikeHands: the thumb has fewer than 0.28 or more than 0.5 of the stitches of the
-	// hand. Field is gusset_stitches, or hold_stitches.
+	// ThumbUnlikeHands: the thumb has fewer than 28 % or more than 50 % of the stitches of the
+	// hand. Field is gusset_stitches, hold_stitches, or that of the height which settles the width.
 	ThumbUnlikeHands report.Reason = "THUMB_UNLIKE_HANDS"
 	// GussetUnlikeHands: the gusset is higher than three quarters of the hand's circumference. Field is every_rounds, or
 	// that of the height.

@@ -39,7 +39,7 @@ func (t *thumb) unlike(in ThumbInput, gussetRounds int) []report.Notice {
 	}
 	if part := float64(t.thumbStitches) / float64(t.stitches); part < leastThumbOfHand || part > mostThumbOfHand {
 		list = append(list, report.Notice{Reason: ThumbUnlikeHands, Field: t.gussetField, Description: "the thumb has " +
-			measure.Decimal(100*part, 0) + " % of the stitches of the hand; those of published mittens have 36 to 50 %"})
+			measure.Decimal(100*part, 1) + " % of the stitches of the hand; thumbs have 28 to 50 %"})
 	}
 	if part := t.rw.SizeCm(gussetRounds) / t.st.SizeCm(t.stitches); part > mostGussetOfHand {
 		field := in.heightField()

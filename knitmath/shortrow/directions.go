@@ -13,12 +13,12 @@ import (
 func (m TurnMethod) explained() string {
 	switch m {
 	case TurnMethodGerman:
-		return "make DS: with the yarn in front slip 1, then pull the yarn up over the needle until the stitch shows both its legs. " +
+		return "Note: make DS: with the yarn in front slip 1, then pull the yarn up over the needle until the stitch shows both its legs. " +
 			"k DS, p DS: work both legs together as one stitch."
 	case TurnMethodYarnOver:
-		return "The yo after a turn is made as the next row begins; it is closed by k2tog or ssp, together with the stitch beyond the turn."
+		return "Note: the yo after a turn is made as the next row begins; it is closed by k2tog or ssp, together with the stitch beyond the turn."
 	}
-	return "w&t: slip the next stitch, bring the yarn to the other side of the work, slip the stitch back, and turn. " +
+	return "Note: w&t: slip the next stitch, bring the yarn to the other side of the work, slip the stitch back, and turn. " +
 		"Tog with its wrap: lift the wrap onto the needle and work it with its stitch as one."
 }
 

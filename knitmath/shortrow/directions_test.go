@@ -25,8 +25,8 @@ func TestWedgeDirections(t *testing.T) {
 	if d[0] != "Begin with 24 stitches on the needle and a wrong-side row to work." || !slices.Equal(d[2:], want) {
 		t.Errorf("%q", d)
 	}
-	for method, word := range map[TurnMethod]string{TurnMethodUnspecified: "w&t: ", TurnMethodGerman: "make DS: ",
-		TurnMethodYarnOver: "The yo "} {
+	for method, word := range map[TurnMethod]string{TurnMethodUnspecified: "Note: w&t: ", TurnMethodGerman: "Note: make DS: ",
+		TurnMethodYarnOver: "Note: the yo "} {
 		out, err := PlanWedge(WedgeInput{WidthStitches: 24, RiseRows: &six, TallEnd: TallEndLeft, TurnMethod: method})
 		if err != nil || !strings.HasPrefix(out.Directions()[1], word) {
 			t.Errorf("method %d: %q, %v", method, out.Directions()[1], err)

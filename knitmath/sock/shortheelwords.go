@@ -9,9 +9,6 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// technique says what the words of the short rows mean.
-func technique(m shortrow.TurnMethod) string { return "Note: " + shortrow.Technique(m) }
-
 // unmarked is a round after which the sole needs no marker.
 func unmarked(in stitch.Instruction) string {
 	return "Next round: k to m, remove m, k to end (" + report.CountOf(in.EndStitches, "stitches") + ")."
@@ -23,7 +20,7 @@ func nextRound(in stitch.Instruction) string {
 }
 
 func (o Heel) shortRowDirections(d []string) []string {
-	d = append(d, technique(o.method)+twiceWrapped(o.method))
+	d = append(d, shortrow.Technique(o.method)+twiceWrapped(o.method))
 	rows := o.part(HeelPartShortRows)
 	for _, r := range rows[:len(rows)-1] {
 		d = append(d, r.line()+".")

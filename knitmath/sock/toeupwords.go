@@ -49,7 +49,7 @@ func (o Heel) directToeUp(d []string) []string {
 		return append(d, unmarked(turn[len(turn)-1].Instruction), "Sole and gussets are as wide as the sole was.")
 	case HeelKindRound:
 		d = append(d, "Turn of the heel, over the middle of the sole, which the first row comes to over a gusset.",
-			technique(o.method)+closedByFlap(o.method))
+			shortrow.Technique(o.method)+closedByFlap(o.method))
 		last := len(turn) - 1
 		for _, r := range turn[:last] {
 			d = append(d, r.line()+".")

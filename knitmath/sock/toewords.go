@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/shortrow"
 	"example.com/knitmath/knitmath/solid"
 )
 
@@ -103,7 +104,7 @@ func (o Toe) directUp() []string {
 
 // directCup adds the rows of a toe of short rows, but the last.
 func (o Toe) directCup(d []string) []string {
-	d = append(d, technique(o.method)+twiceWrapped(o.method))
+	d = append(d, shortrow.Technique(o.method)+twiceWrapped(o.method))
 	for _, r := range o.Rows[:len(o.Rows)-1] {
 		d = append(d, "Row "+strconv.Itoa(r.RowNumber)+" ("+r.Side.String()+"): "+r.Instruction.Row.Text()+".")
 	}

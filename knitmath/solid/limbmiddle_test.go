@@ -1,6 +1,7 @@
 package solid
 
 import (
+	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -63,8 +64,14 @@ func checkMiddle(t *testing.T, name string, out Solid, limb Limb) {
 	if len(beside) == 2 && (beside[0]+beside[1] < -1 || beside[0]+beside[1] > 1) {
 		t.Errorf("%s, %v: %v does not lie between its neighbours of %v", name, out.of.in.Limbs, middle, limb.Places)
 	}
-	if limb.Stitches >= 8 && slices.Contains(limb.Places, middle) {
+	own := slices.Contains(limb.Places, middle)
+	if limb.Stitches >= 8 && own {
 		t.Errorf("%s, %v: %v is one of its own %v", name, out.of.in.Limbs, middle, limb.Places)
+	}
+	named := strings.Contains(strings.Join(out.Directions(), "\n"),
+		fmt.Sprintf("the middle of its ring is stitch %d of round %d,", middle.StitchNumber, middle.RoundNumber))
+	if named == own {
+		t.Errorf("%s, %v: %v, one of %v, named %v", name, out.of.in.Limbs, middle, limb.Places, named)
 	}
 }
 

@@ -1,6 +1,7 @@
 package solid
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -20,11 +21,20 @@ func (o Solid) limbWords() []string {
 	d := []string{"For the limbs rounds are counted from the " + from + ", and stitches from the beginning of the round, along a thread " +
 		"that marks it. Each ring begins where it is lowest and goes round clockwise as one looks at it, with the first rounds below."}
 	for i, l := range o.Limbs {
-		d = append(d, "Limb "+strconv.Itoa(i+1)+": the middle of its ring is stitch "+strconv.Itoa(l.MiddleStitchNumber)+" of round "+
-			strconv.Itoa(l.MiddleRoundNumber)+", and it goes in turn through "+ringWords(l.Places)+". With the right side facing join the yarn, "+
-			"pick up and knit "+report.CountOf(l.Stitches, "stitches")+", one through each, and join in the round.")
+		d = append(d, "Limb "+strconv.Itoa(i+1)+": "+l.middleWords()+" goes in turn through "+ringWords(l.Places)+
+			". With the right side facing join the yarn, pick up and knit "+report.CountOf(l.Stitches, "stitches")+
+			", one through each, and join in the round.")
 	}
 	return d
+}
+
+// middleWords say which stitch is the middle of a ring that has one.
+func (l Limb) middleWords() string {
+	middle := RingPlace{l.MiddleRoundNumber, l.MiddleStitchNumber}
+	if slices.Contains(l.Places, middle) {
+		return "its ring, too small to have a stitch in its middle,"
+	}
+	return "the middle of its ring is " + ringWords([]RingPlace{middle}) + ", and it"
 }
 
 // ringWords list the places: stitches that lie beside one another in a round together, and so

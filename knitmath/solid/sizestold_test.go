@@ -3,7 +3,9 @@ package solid
 import (
 	"math"
 	"math/rand/v2"
+	"regexp"
 	"slices"
+	"strconv"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
@@ -19,7 +21,7 @@ func lot(rng *rand.Rand, least, most float64) float64 {
 // says so, and no other does.
 func TestBodiesTellOfTheirWidth(t *testing.T) {
 	rng := rand.New(rand.NewPCG(14, 4))
-	planned, unmet := 0, 0
+	planned, unmet, offered := 0, 0, 0
 	for range knittest.Sweep(20_000, 3_000) {
 		in := SolidInput{Gauge: &gauge.Gauge{Stitches: lot(rng, 2, 150), Rows: lot(rng, 2, 150)}, Way: WayRounds,
 			Form: [3]Form{FormCylinder, FormCone, FormSphere}[rng.IntN(3)], AcrossCm: new(lot(rng, 2, 60))}
@@ -36,6 +38,7 @@ func TestBodiesTellOfTheirWidth(t *testing.T) {
 		planned++
 		if told(out.Notices, SizeUnmet) {
 			unmet++
+			offered += checkOfferedWedges(t, in, out)
 		}
 		wanted := math.Pi * *in.AcrossCm * in.Gauge.Stitches / 10
 		off := math.Abs(float64(out.GreatestStitches) - wanted)
@@ -46,10 +49,29 @@ func TestBodiesTellOfTheirWidth(t *testing.T) {
 				out.GreatestStitches, wanted, out.Notices)
 		}
 	}
-	t.Logf("%d bodies, %d tell of their width", planned, unmet)
-	if planned < knittest.Sweep(8_000, 1_200) || unmet < planned/20 {
+	t.Logf("%d bodies, %d tell of their width, %d of wedges that would do", planned, unmet, offered)
+	if planned < knittest.Sweep(8_000, 1_200) || unmet < planned/20 || offered < unmet/2 {
 		t.Errorf("%d bodies, %d tell of their width", planned, unmet)
 	}
+}
+
+var offeredWedges = regexp.MustCompile(`; with (\d+) wedges? it has (\d+)$`)
+
+// checkOfferedWedges asks for the wedges that a notice offers, as printed, and gives 1 where there are some.
+func checkOfferedWedges(t *testing.T, in SolidInput, out Solid) int {
+	t.Helper()
+	for _, n := range out.Notices {
+		if with := offeredWedges.FindStringSubmatch(n.Description); with != nil && n.Reason == SizeUnmet {
+			wedges, _ := strconv.Atoi(with[1])
+			in.WedgeCount = &wedges
+			again, err := PlanSolid(in)
+			if err != nil || strconv.Itoa(again.GreatestStitches) != with[2] || told(again.Notices, SizeUnmet) {
+				t.Errorf("%+v: %s, but %d stitches, %v: %v", in, n.Description, again.GreatestStitches, again.Notices, err)
+			}
+			return 1
+		}
+	}
+	return 0
 }
 
 // At gauges of any ratio a hat that is over 5 % off what its head wants says so, and one whose crown is over 5 % and over half a round off

@@ -17,9 +17,9 @@ import (
 // within a wedge, and that is said too.
 func TestARaiseExplainsItsTurns(t *testing.T) {
 	for method, c := range map[shortrow.TurnMethod]struct{ begins, closes string }{
-		shortrow.TurnMethodUnspecified: {"w&t: ", "work it with its stitch as one."},
-		shortrow.TurnMethodGerman:      {"make DS: ", "as one stitch."},
-		shortrow.TurnMethodYarnOver: {"The yo ",
+		shortrow.TurnMethodUnspecified: {"Note: w&t: ", "work it with its stitch as one."},
+		shortrow.TurnMethodGerman:      {"Note: make DS: ", "as one stitch."},
+		shortrow.TurnMethodYarnOver: {"Note: the yo ",
 			"Round 67 closes those that the wrong side has left: ssk there takes the stitch beyond the turn together with the yo after it."},
 	} {
 		out, err := PlanCircularYoke(CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200,

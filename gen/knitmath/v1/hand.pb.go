@@ -913,8 +913,8 @@ type PlanThumbResponse struct {
 	//     loops and ends inside, cords.
 	//   - NEEDS_EASE, at gusset: without a gusset the thumb pulls at the palm unless the mitten is
 	//     wider than the hand.
-	//   - THUMB_UNLIKE_HANDS, at gusset_stitches or hold_stitches: the thumb has fewer than 0.28
-	//     or more than 0.5 of the stitches of the hand.
+	//   - THUMB_UNLIKE_HANDS, at gusset_stitches, hold_stitches, gusset_rounds or gusset_cm: the thumb has fewer than 28 % or
+	//     more than 50 % of the stitches of the hand.
 	//   - GUSSET_UNLIKE_HANDS, at every_rounds, gusset_rounds or gusset_cm: the gusset is higher than three quarters of the
 	//     hand's circumference.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`

@@ -259,7 +259,7 @@ const (
 	ToeKind_TOE_KIND_UNSPECIFIED ToeKind = 0
 	// Both halves decrease at both ends, one stitch inside; grafted.
 	ToeKind_TOE_KIND_WEDGE ToeKind = 1
-	// Sections, each ending in a decrease, with as many even rounds after a decrease round as it
+	// Sections, each ending in a decrease, with as many even rounds after every decrease round as it
 	// had plain stitches between two decreases; drawn up.
 	ToeKind_TOE_KIND_ROUND ToeKind = 2
 	// Four stacks of decreases; drawn up.

@@ -680,7 +680,8 @@ type SolidRing struct {
 	Stitches int32 `protobuf:"varint,1,opt,name=stitches,proto3" json:"stitches,omitempty"`
 	// The round in which the ring has its middle: as many of its rounds are above as below, up to one.
 	MiddleRoundNumber int32 `protobuf:"varint,2,opt,name=middle_round_number,json=middleRoundNumber,proto3" json:"middle_round_number,omitempty"`
-	// The stitch in which it has its middle: as many to its left as to its right, up to one.
+	// The stitch in which it has its middle: as many to its left as to its right, up to one. Of a ring too small to have
+	// a stitch in its middle it is one of the ring's own.
 	MiddleStitchNumber int32 `protobuf:"varint,3,opt,name=middle_stitch_number,json=middleStitchNumber,proto3" json:"middle_stitch_number,omitempty"`
 	// Across the tube whose wall, upright on the body, meets it in a ring as long as the
 	// stitches are wide together, in cm.
