@@ -26,14 +26,14 @@ func (p *parser) listEnd(i int) (end, n int) {
 	if !ok {
 		return 0, 0
 	}
-	dashed := false
+	open, dashed := i, false
 	for i = p.unbroken(i + 1); p.tokens[i].ofList(); i = p.unbroken(i + 1) {
 		p.looked++
 		n++
 		i = p.unbroken(i + 1)
 		switch t := &p.tokens[i]; {
 		case t.kind == tokenMark && t.text == closer:
-			if next := &p.tokens[i+1]; dashed && !next.stitches() && !next.row() {
+			if next := &p.tokens[i+1]; dashed && !next.stitches() && !next.row() && !p.afterFirst(open, n) {
 				return 0, 0
 			}
 			return i + 1, n
@@ -46,6 +46,17 @@ func (p *parser) listEnd(i int) (end, n int) {
 	}
 	p.looked++
 	return 0, 0
+}
+
+// afterFirst reports whether so many numbers in brackets that open at token i are those of all other sizes than the first, whose
+// number stands before them: "k27 (29-31-33)".
+func (p *parser) afterFirst(i, n int) bool {
+	if i == 0 || n < 2 || n+1 != p.sizes {
+		return false
+	}
+	before := &p.tokens[i-1]
+	_, _, _, attached := split(before.text)
+	return before.kind == tokenNumber || before.kind == tokenWord && attached
 }
 
 // ofList reports whether a token is a number of a list, or the dash that stands for none.

@@ -164,7 +164,7 @@ func (p *parser) tailTold(line *Line) {
 	case p.moreRows(info):
 	case (info.kind == lineEven || info.kind == linePlain) && p.acrossAll(line):
 	case p.rateInTail(), p.whichInTail(info):
-	case p.acceptEnd(p.rowsBetween()), p.acceptEnd(p.gapClosed(p.next)):
+	case p.acceptEnd(p.firstRowTold()), p.acceptEnd(p.rowsBetween()), p.acceptEnd(p.gapClosed(p.next)):
 	case p.acceptEnd(p.rowsToldAt(p.next)): // which is compared, see rowsClaims
 	case info.kind == lineEven && p.evenInTail(info):
 	case info.kind != linePassed && p.orToLength(info.open):
