@@ -23,6 +23,8 @@ const (
 func (p *parser) aside(steps *[]Step, inner string) asideKind {
 	t := p.peek()
 	switch {
+	case p.boundIncluded(*steps):
+		return asideRead
 	case t.is("(", "["):
 		return p.asideInBrackets(*steps)
 	case t.kind != tokenWord:

@@ -26,7 +26,7 @@ func (p *parser) holding(line *Line) bool {
 		}
 	}
 	p.next = end
-	info.worked = p.ofTheWorked(verbAt)
+	info.worked = info.worked || p.ofTheWorked(verbAt)
 	info.live = n != nil && p.anyOf(verbAt, end, "live", "exposed", "open") && p.anyOf(verbAt, end, "needle", "needles")
 	info.counts, info.all = n, all
 	info.kind = lineHold
@@ -51,8 +51,8 @@ func (p *parser) heldStitches(verbAt int, info *lineInfo) (n []int, all, held, o
 	if !ok {
 		n, all, held, ok = p.someStitches()
 	}
-	if !ok && n == nil && p.peek().is("on", "onto") { // "Place on holder."
-		ok, all = true, true
+	if !ok && n == nil && p.onHolderAlone() {
+		ok, all, info.worked = true, true, true
 	}
 	if !ok {
 		return nil, false, false, false
@@ -60,6 +60,14 @@ func (p *parser) heldStitches(verbAt int, info *lineInfo) (n []int, all, held, o
 	info.whole = p.wholeSaid(verbAt + 1)
 	all = all || n == nil && !held && p.next == verbAt+2 // "leave sts on a holder"
 	return n, all, held, n != nil || all || held
+}
+
+// onHolderAlone passes over the "them" of "place them on a holder", "place on holder": those that were worked.
+func (p *parser) onHolderAlone() bool {
+	if p.peek().is("them") && p.ahead(1).is("on", "onto") {
+		p.next++
+	}
+	return p.peek().is("on", "onto")
 }
 
 // whereHeld looks to the end of the clause whether stitches are put aside, or come from where
