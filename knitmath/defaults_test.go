@@ -1,12 +1,15 @@
 package knitmath_test
 
 import (
+	"maps"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/hand"
+	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/sock"
 	"example.com/knitmath/knitmath/solid"
@@ -14,10 +17,8 @@ import (
 
 // A share is a figure that is taken where nobody gives it, as it comes out in an answer.
 type share struct {
-	came, want float64
-	answer     report.Answer
-	cited      string // how its source says it
-	status     report.SourceStatus
+	came   float64
+	answer report.Answer
 }
 
 // fine is a gauge at which a count lies within half a percent of what is wanted.
@@ -25,8 +26,8 @@ var fine = &gauge.Gauge{Stitches: 100, Rows: 140}
 
 func part100(of, all int) float64 { return float64(of) / float64(all) }
 
-// footShares are what is taken of a foot. Sources: the rows of facts.md on socks, and the works named.
-func footShares(t *testing.T) []share {
+// footShares are what is taken of a foot, by the row of shapes/shares.csv.
+func footShares(t *testing.T) map[string]share {
 	heelOf := func(kind sock.HeelKind) sock.Heel {
 		return heel(t, sock.HeelInput{Kind: kind, RoundStitches: new(144)})
 	}
@@ -37,24 +38,24 @@ func footShares(t *testing.T) []share {
 	around := toe(t, foot)
 	foot.Gauge = &gauge.Gauge{Stitches: 30, Rows: 42}
 	long := toe(t, foot)
-	practice, published, memory := report.SourceStatusCommonPractice, report.SourceStatusPublished, report.SourceStatusFromMemory
-	return []share{
-		{part100(round.HeelStitches, 144), 0.5, round, "heel over half of the stitches", published},
-		{part100(*round.FlapRows, round.HeelStitches), 1, round, "as many flap rows as stitches", practice},
-		{float64(*round.PickUpStitches), float64(*round.FlapRows/2 + 1), round, "half its rows and one for the corner", practice},
-		{part100(*square.CentreStitches, square.HeelStitches), 1 / 3.0, square, "a third of the heel at each side of its turn", published},
-		{part100(*short.CentreStitches, short.HeelStitches), 1 / 3.0, short, "over half of the sock down to a third", practice},
-		{part100(wedge.TipStitches, 144), 0.25, wedge, "to about a quarter", practice},
-		{float64(star.TipStitches), 8, star, "then every round, to 8", practice},
-		{part100(*cup.CentreStitches, 72), 0.5, cup, "short rows down to half of the stitches", practice},
-		{part100(around.RoundStitches, 240), 0.9, around, "a sock a tenth narrower than the foot", memory},
-		{math.Round(20**long.LengthCm/25) / 20, 0.25, long, "a toe a quarter of the foot long", published},
-		{*long.LengthCm + *long.FootToToeCm, 24, long, "a sock a centimetre shorter than the foot", memory},
+	return map[string]share{
+		"heel":           {part100(round.HeelStitches, 144), round},
+		"flap":           {part100(*round.FlapRows, round.HeelStitches), round},
+		"picked_up":      {float64(*round.PickUpStitches - *round.FlapRows/2), round},
+		"square_centre":  {part100(*square.CentreStitches, square.HeelStitches), square},
+		"short_row_heel": {part100(*short.CentreStitches, short.HeelStitches), short},
+		"gusset_rate":    {part100(*round.GussetRounds-1, *round.GussetDecreaseRounds-1), round},
+		"wedge_toe":      {part100(wedge.TipStitches, 144), wedge},
+		"star_toe":       {float64(star.TipStitches), star},
+		"short_row_toe":  {part100(*cup.CentreStitches, 72), cup},
+		"sock_around":    {part100(around.RoundStitches, 240), around},
+		"toe_of_foot":    {math.Round(20**long.LengthCm/25) / 20, long},
+		"sock_long":      {25 - *long.LengthCm - *long.FootToToeCm, long},
 	}
 }
 
 // handShares are what is taken of a hand and of a head.
-func handShares(t *testing.T) []share {
+func handShares(t *testing.T) map[string]share {
 	cm := new(20.0)
 	planned, err := hand.PlanThumb(hand.ThumbInput{Gauge: fine, HandCm: cm})
 	thumb := must(t, planned, err)
@@ -65,35 +66,50 @@ func handShares(t *testing.T) []share {
 		return must(t, out, err)
 	}
 	hat, slouchy := hatOf(solid.CrownShapeUnspecified), hatOf(solid.CrownShapeSlouchy)
-	practice, own := report.SourceStatusCommonPractice, report.SourceStatusOwnDerivation
-	return []share{
-		{thumb.MittenCm / *cm, 1.03, thumb, "ease of 3 %", report.SourceStatusFromMemory},
-		{part100(thumb.GussetStitches, thumb.HandStitches), 0.37, thumb, "gusset of 37 % of the hand", own},
-		{part100(thumb.GussetRounds, (thumb.GussetStitches-2)/2), 3, thumb, "two increases every 3rd round", report.SourceStatusPublished},
-		{thumb.LengthCm / thumb.MittenCm, 0.3, thumb, "length of the thumb, 0.3 of the hand", practice},
-		{part100(none.HoldStitches, none.HandStitches), 0.2, none, "a fifth of the hand is held", practice},
-		{hat.HatCm / 56, 0.92, hat, "ease of -8 %", practice},
-		{hat.TotalCm / 56, 0.4, hat, "height of the hat, 0.4 of the head", practice},
-		{slouchy.TotalCm / 56, 0.55, slouchy, "and 0.15 more where it slouches", practice},
+	return map[string]share{
+		"mitten_around": {thumb.MittenCm / *cm, thumb},
+		"gusset":        {part100(thumb.GussetStitches, thumb.HandStitches), thumb},
+		"thumb_rate":    {part100(thumb.GussetRounds, (thumb.GussetStitches-2)/2), thumb},
+		"thumb_long":    {thumb.LengthCm / thumb.MittenCm, thumb},
+		"held":          {part100(none.HoldStitches, none.HandStitches), none},
+		"hat_around":    {hat.HatCm / 56, hat},
+		"hat_high":      {hat.TotalCm / 56, hat},
+		"hat_slouch":    {(slouchy.TotalCm - hat.TotalCm) / 56, slouchy},
 	}
 }
 
-// What is taken of feet, hands and heads where nobody says it is what the source beside it says, which stands in the answer with how
-// sure it is.
-func TestDefaultsAreAsCited(t *testing.T) {
-	for _, s := range append(footShares(t), handShares(t)...) {
-		if math.Abs(s.came/s.want-1) > 0.02 {
-			t.Errorf("%s: %v, cited %v", s.cited, s.came, s.want)
+// What is taken of feet, hands and heads where nobody says it is the default of its row, which lies within what is published of it; and
+// the answer cites it, with how sure it is. Every row is taken by an answer.
+func TestDefaultsAreAsPublished(t *testing.T) {
+	shares := footShares(t)
+	maps.Copy(shares, handShares(t))
+	for _, row := range knittest.TableAt(t, "../testdata/shapes/shares.csv") {
+		s, ok := shares[row["id"]]
+		if delete(shares, row["id"]); !ok {
+			t.Errorf("%s: no answer takes it", row["id"])
+			continue
 		}
-		found := false
-		for _, source := range s.answer.Sources() {
-			found = found || strings.Contains(source.Figure, s.cited) && source.Status == s.status && source.Citation != ""
+		want, least, most := knittest.Cell(t, row["default"]), knittest.Cell(t, row["least"]), knittest.Cell(t, row["most"])
+		if math.Abs(s.came/want-1) > 0.02 {
+			t.Errorf("%s: %v, not %v", row["id"], s.came, want)
 		}
-		if !found {
-			t.Errorf("%q is not among the sources: %v", s.cited, s.answer.Sources())
+		if most > 0 && (want < least || want > most) || (most > 0) != (row["fact"] != "") {
+			t.Errorf("%s: %v, published %q, from %v to %v", row["id"], want, row["fact"], least, most)
+		}
+		if !slices.ContainsFunc(s.answer.Sources(), func(c report.Source) bool {
+			return strings.Contains(c.Figure, row["figure"]) && c.Status == statuses[row["status"]] && c.Citation != ""
+		}) {
+			t.Errorf("%q, %s, is not among the sources: %v", row["figure"], row["status"], s.answer.Sources())
 		}
 	}
+	for id := range shares {
+		t.Errorf("%s has no row", id)
+	}
 }
+
+// statuses are how sure a figure is, by the words of its row.
+var statuses = map[string]report.SourceStatus{"published": report.SourceStatusPublished, "from memory": report.SourceStatusFromMemory,
+	"common practice": report.SourceStatusCommonPractice, "own derivation": report.SourceStatusOwnDerivation}
 
 // What is given needs no source, and has none.
 func TestWhatIsGivenIsNotCited(t *testing.T) {

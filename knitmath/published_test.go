@@ -29,9 +29,24 @@ func published() map[string]printed {
 	return all
 }
 
-// elsewhere are the kinds of figures that other rooms check in tables of their own, and those that are no knitting, and the
-// radius of a plane that ruffles all over, which nobody plans.
-var elsewhere = []string{"raglan depth", "rates", "safety limit", "hyperbolic plane"}
+// elsewhere are the figures that no plan answers, each with why, or with the table of another room that has them.
+var elsewhere = map[string]string{
+	"raglan_ten":     "how deep a raglan is follows from its stitches, and nobody plans it of a sleeve's cast-on",
+	"hh86_vest":      "../testdata/shaping/published_tapers.csv",
+	"hh86_sleeve":    "../testdata/shaping/published_tapers.csv",
+	"hyper_radius":   "nobody plans a plane that ruffles all over",
+	"infant_garment": "a limit of the law, and no knitting: the cautions defer to the rules of the place",
+	"drawstring_us":  "a limit of the law, and no knitting: the cautions defer to the rules of the place",
+}
+
+// isElsewhere reports whether a figure that no plan answers is one of those, and stands in the table that is said to have it.
+func isElsewhere(t *testing.T, id string) bool {
+	at, ok := elsewhere[id]
+	if !ok || !strings.HasSuffix(at, ".csv") {
+		return ok
+	}
+	return slices.ContainsFunc(knittest.TableAt(t, at), func(row map[string]string) bool { return row["id"] == id })
+}
 
 // Every published figure of stockings, heels, toes, mittens, crowns, discs, balls, armholes, caps, necks, shoulders and other
 // shapes comes out as it is printed, or as it is said to differ, and why; and each that does not add up is found not to.
@@ -42,7 +57,7 @@ func TestPublishedShapes(t *testing.T) {
 		check, ok := checks[row["id"]]
 		delete(checks, row["id"])
 		if !ok {
-			if !slices.Contains(elsewhere, row["topic"]) {
+			if !isElsewhere(t, row["id"]) {
 				t.Errorf("%s: no check of %q", row["id"], row["topic"])
 			}
 			continue
@@ -65,8 +80,8 @@ func TestPublishedShapes(t *testing.T) {
 	for id := range checks {
 		t.Errorf("%s: no such row", id)
 	}
-	if worked < 40 {
-		t.Errorf("%d figures", worked)
+	if worked+len(elsewhere) != len(rows) {
+		t.Errorf("%d of %d figures are checked, and %d elsewhere", worked, len(rows), len(elsewhere))
 	}
 }
 
