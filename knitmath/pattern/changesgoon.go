@@ -1,5 +1,7 @@
 package pattern
 
+import "slices"
+
 // changesGoOn reads "continuing to increase as set on RS rows", "keeping decreases as established" after
 // so many rows, "Knit 6 rows": they are the rows just written, again and again, in another stitch. Where
 // those rows say how many stitches they work between their changes, it asks.
@@ -88,8 +90,8 @@ func (p *parser) changesAsSet(i int) int {
 	return way
 }
 
-var asSet = wordings("as set", "as est", "as established", "as before", "correct", "as you have been", "in this way", "in this manner",
-	"as now", "in the same way", "in the same manner", "as already set", "in pattern", "as on previous rows", "as in the rows before")
+var asSet = slices.Concat(thoseWays, wordings("as set", "as est", "as established", "as before", "correct", "as you have been", "as now",
+	"as already set", "in pattern", "as on previous rows", "as in the rows before"))
 
 // stretchedSet reports whether all of the last rows that change the count go as far as there are stitches.
 func (p *parser) stretchedSet(n int) bool {

@@ -173,7 +173,7 @@ func (p *parser) openLength() {
 func (p *parser) soAsBefore(info *lineInfo) bool {
 	n := len(p.piece.Lines)
 	if n == 0 || p.piece.Lines[n-1].info.kind != lineRow || p.piece.Lines[n-1].Label != "" ||
-		!p.accept("so", "thus") && !p.acceptAll("like", "this") && !p.acceptAll("in", "this", "way") && !p.acceptAll("in", "this", "manner") {
+		!p.accept("so", "thus") && !p.skipPhrase(thoseWays) {
 		return false
 	}
 	p.reading(p.last(), "read as so many rows in all, the one before with them")

@@ -105,8 +105,15 @@ func (p *parser) inThatWay(info *lineInfo) bool {
 	return true
 }
 
-var thoseWays = wordings("in this way", "in this manner", "in the same way", "in the same manner", "in same way", "in same manner",
-	"like this", "in that way", "in that manner", "in the same fashion", "in this fashion")
+// thoseWays are the ways to say "in this way".
+var thoseWays = func() (ways [][]string) {
+	for _, which := range [][]string{{"this"}, {"that"}, {"same"}, {"the", "same"}, {"like"}} {
+		for _, way := range [...]string{"way", "manner", "fashion"} {
+			ways = append(ways, append(append([]string{"in"}, which...), way))
+		}
+	}
+	return append(ways, []string{"like", "this"})
+}()
 
 // rowsInSet is how many numbered rows stand together just above, with those that a rule adds;
 // 0 if the row above has no number.

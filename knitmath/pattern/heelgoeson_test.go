@@ -17,6 +17,8 @@ var heelsOn = []string{
 	"Cont in this manner until N sts remain on needle.",
 	"Rep last 2 rows, working 1 more st before the dec each time, until all sts have been worked. N sts.",
 	"Continue in this way until all sts have been worked. N sts rem.",
+	"Cont in like manner, working one more st between decreases, until all sts have been worked. N sts rem.",
+	"Continue in this fashion, working one more st between decreases each row, until all sts are worked; N sts rem.",
 }
 
 // heelOf is a heel of two rows and more in the usual numbers (common practice): n stitches are worked before the first decrease, p

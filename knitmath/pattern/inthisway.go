@@ -1,5 +1,7 @@
 package pattern
 
+import "slices"
+
 // inThisWay reads "continue in this way, working 1 st fewer before each decrease, until 40 sts
 // rem": the last rows again and again, with as many plain stitches as there are then, until
 // the count is reached.
@@ -175,9 +177,7 @@ func (p *parser) untilAllWorked() bool {
 	return true
 }
 
-var theseWays = wordings("in this way", "in this manner", "like this", "in the same way", "in same manner", "in the same manner",
-	"in same way",
-	"thus", "in established manner", "dec as est", "as est", "as established", "so")
+var theseWays = slices.Concat(thoseWays, wordings("thus", "in established manner", "dec as est", "as est", "as established", "so"))
 
 // changedBy is by how many stitches rows changed the count when they were worked: a repeat
 // has as many of its changes the next time.
