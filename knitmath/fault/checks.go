@@ -70,7 +70,7 @@ func (c *Checks) Number(prefix, field string, v, lo, hi float64) {
 	case math.IsNaN(v) || math.IsInf(v, 0):
 		c.Add(Join(prefix, field), ReasonNotFinite, "must be a finite number from %v to %v", lo, hi)
 	case v < lo || v > hi:
-		c.Add(Join(prefix, field), ReasonOutOfRange, "is %v; must be from %v to %v", v, lo, hi)
+		c.Add(Join(prefix, field), ReasonOutOfRange, "is %v; must be from %v to %v", v+0, lo, hi) // -0 is 0
 	}
 }
 

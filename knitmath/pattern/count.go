@@ -205,6 +205,9 @@ func (r *runner) rightOtherwise(l *Line, n int64) bool {
 	return l.info.halfNamed && 2*n == r.now.total() || r.resolved(l, n)
 }
 
+// areThere says how many stitches there are: "3 are there".
+func areThere(n int64) string { return strconv.Itoa(int(n)) + " " + report.Are(int(n)) + " there" }
+
 func signed(n int64) string {
 	if n > 0 {
 		return "+" + strconv.Itoa(int(n))
@@ -231,7 +234,7 @@ func (r *runner) misfit(i int, p *profile, o outcome) {
 	if p.stretches {
 		least = "at least "
 	}
-	text += ": the row takes " + least + strconv.Itoa(int(takes)) + ", " + strconv.Itoa(int(have)) + " are there"
+	text += ": the row takes " + least + strconv.Itoa(int(takes)) + ", " + areThere(have)
 	if !p.stretches {
 		text += r.wouldFit(i, difference, takes)
 	}

@@ -123,7 +123,7 @@ func (r *runner) edgeRow(l *Line, n int64) bool {
 		if l.info.op == stitch.BindOff {
 			if n > total && r.wanted(ReasonMissing, l.info.at) {
 				r.fault(KindMistake, ReasonMissing, l.info.at, int(total-n),
-					stitches(int(n-total))+" missing: "+strconv.Itoa(int(total))+" are there")
+					stitches(int(n-total))+" missing: "+areThere(total))
 			}
 			r.known = n <= total
 			total -= n

@@ -123,7 +123,7 @@ func (r *runner) only(l *Line, n int64) {
 	total := r.now.total()
 	if n > total {
 		if r.wanted(ReasonMissing, l.info.at) {
-			r.fault(KindMistake, ReasonMissing, l.info.at, int(total-n), stitches(int(n-total))+" missing: "+strconv.Itoa(int(total))+" are there")
+			r.fault(KindMistake, ReasonMissing, l.info.at, int(total-n), stitches(int(n-total))+" missing: "+areThere(total))
 		}
 		r.now = hand{left: n}
 		return

@@ -105,7 +105,7 @@ func (r *runner) hold(l *Line) {
 // tooFew says that so many stitches are not there.
 func (r *runner) tooFew(l *Line, n, total int64) {
 	if r.wanted(ReasonMissing, l.info.at) {
-		r.fault(KindMistake, ReasonMissing, l.info.at, int(total-n), stitches(int(n-total))+" missing: "+strconv.Itoa(int(total))+" are there")
+		r.fault(KindMistake, ReasonMissing, l.info.at, int(total-n), stitches(int(n-total))+" missing: "+areThere(total))
 	}
 }
 
@@ -257,7 +257,7 @@ func (r *runner) off(l *Line) {
 	if rest := l.info.rest; rest != nil {
 		n := int64(at(rest, r.size))
 		if n > total && r.known && r.wanted(ReasonMissing, l.info.at) {
-			r.fault(KindMistake, ReasonMissing, l.info.at, int(total-n), stitches(int(n-total))+" missing: "+strconv.Itoa(int(total))+" are there")
+			r.fault(KindMistake, ReasonMissing, l.info.at, int(total-n), stitches(int(n-total))+" missing: "+areThere(total))
 		}
 		r.begin(n)
 		return

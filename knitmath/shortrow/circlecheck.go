@@ -30,7 +30,7 @@ func vetCircle(c *fault.Checks, in CircleInput) circle {
 	if c.Err() != nil {
 		return circle{}
 	}
-	q := circle{inner: fault.Or(in.InnerRadiusCm, 0), degrees: fault.Or(in.TurnDegrees, fullTurn), method: in.TurnMethod,
+	q := circle{inner: fault.Or(in.InnerRadiusCm, 0) + 0, degrees: fault.Or(in.TurnDegrees, fullTurn), method: in.TurnMethod,
 		shortest: in.Order == OrderShortestFirst, rw: rw, inField: "width_stitches"}
 	if in.WidthStitches != nil {
 		q.width = *in.WidthStitches

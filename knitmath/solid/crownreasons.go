@@ -72,8 +72,8 @@ func (h *hat) careful(in CrownInput, out Crown, steepest float64) []report.Notic
 	}
 	if (h.crownField == "crown_rounds" || h.crownField == "crown_cm") && h.crown != h.crownRounds {
 		list = append(list, report.Notice{Reason: CrownDepthUnmet, Field: h.crownField, Description: "a crown of " +
-			report.CountOf(h.crownRounds, "rounds") + " is wanted, and this has " + strconv.Itoa(h.crown) + "; its " +
-			report.CountOf(len(h.plan.Rounds), "rounds") + " that decrease have none nearer"})
+			report.CountOf(h.crownRounds, "rounds") + " is wanted, and this has " + strconv.Itoa(h.crown) + ": with " +
+			report.CountOf(len(h.plan.Rounds), "rounds") + " that decrease no crown comes nearer"})
 	}
 	switch {
 	case out.Steepness > mostCrown:

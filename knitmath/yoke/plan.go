@@ -152,7 +152,7 @@ func (y *circular) answer(in CircularInput) Circular {
 		out.Notices = append(out.Notices, y.easedNotice()...)
 	}
 	out.Notices = append(out.Notices, raiseNotice(in.BackRaise, y.raise)...)
-	on := worn{y.st, y.body, y.sleeve, out.NeckStitches, out.DepthCm, y.depthField, y.raise != nil, in.DisplayUnit}
+	on := worn{y.st, y.rw, y.body, y.sleeve, out.NeckStitches, out.DepthCm, y.depthField, y.raise != nil, in.DisplayUnit}
 	out.Notices = append(out.Notices, on.notices()...)
 	if in.WithOutline {
 		out.Outline = y.outline(out)

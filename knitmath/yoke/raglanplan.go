@@ -25,7 +25,7 @@ func (r raglan) answer(in RaglanInput) Raglan {
 		out.Notices = append(out.Notices, report.Notice{Reason: Ruffles, Description: "the edges lean " +
 			measure.Decimal(out.Steepness, 2) + " times as much as those of a flat piece; the fabric ruffles rather than lies"})
 	}
-	on := worn{r.st, r.body, r.sleeve, out.NeckStitches, out.DepthCm, r.depthField, false, in.DisplayUnit}
+	on := worn{r.st, r.rw, r.body, r.sleeve, out.NeckStitches, out.DepthCm, r.depthField, false, in.DisplayUnit}
 	out.Notices = append(out.Notices, on.notices()...)
 	out.Notices = append(out.Notices, d.nearnessNotices()...)
 	kinds := r.knit(d, &out)

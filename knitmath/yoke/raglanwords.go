@@ -53,7 +53,13 @@ func (o Raglan) Summary() string {
 
 // decreasesWords say how often the parts decrease. Those that do so alike are told together.
 func (o Raglan) decreasesWords() string {
-	back, front, sleeve := report.Times(o.Back.DecreaseRounds), report.Times(o.Front.DecreaseRounds), report.Times(o.Sleeve.DecreaseRounds)
+	often := func(rounds int) string {
+		if rounds == 0 {
+			return "not at all"
+		}
+		return report.Times(rounds)
+	}
+	back, front, sleeve := often(o.Back.DecreaseRounds), often(o.Front.DecreaseRounds), often(o.Sleeve.DecreaseRounds)
 	switch {
 	case back == front && front == sleeve:
 		return "back, front and each sleeve decrease " + back

@@ -39,7 +39,7 @@ const widestNeckCm = 60.3
 
 // worn is what of a yoke has to go round somebody.
 type worn struct {
-	st                 gauge.Density
+	st, rw             gauge.Density
 	body, sleeve, neck int // stitches
 	depthCm            float64
 	depthField         string
@@ -89,10 +89,24 @@ func (w worn) depthNotices() []report.Notice {
 		return unlike("deeper", deepest)
 	case part > deepestLevel && !w.raised:
 		return []report.Notice{{Reason: FrontAsHighAsBack, Field: w.depthField, Description: deep +
-			"and its front as high as its back, so that it comes up at the throat; make it at most " + w.unit.Size(deepestLevel*flat) +
+			"and its front as high as its back, so that it comes up at the throat; make it at most " + w.levelDepth(flat) +
 			" deep, and raise the back by short rows if that is to be higher"}}
 	}
 	return nil
+}
+
+// levelDepth is the deepest yoke, in whole rounds, that does not come up at the throat with its front as high as its back:
+// asked for in the length that is printed, it has no more rounds.
+func (w worn) levelDepth(flatCm float64) string {
+	most := w.rw.Nearest(measure.Micrometres(deepestLevel * flatCm))
+	for most > 0 && w.rw.SizeCm(most) > deepestLevel*flatCm {
+		most--
+	}
+	n := most
+	for n > 0 && w.rw.Nearest(measure.Micrometres(w.unit.Printed(w.rw.SizeCm(n)))) > most {
+		n--
+	}
+	return w.unit.Size(w.rw.SizeCm(n)) + " (" + report.CountOf(n, "rounds") + ")"
 }
 
 // tight says how far an edge would have to stretch, and what it needs.
