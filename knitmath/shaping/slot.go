@@ -120,6 +120,12 @@ func (t *taper) vetFits(c *fault.Checks, between string) {
 		if near.k = max(1, t.total()/t.perRow()); near.k > t.slots {
 			c.Infeasible(between+"even for "+report.CountOf(near.k*t.perRow(), "stitches")+" "+near.tooFewRows(), t.rowField)
 		}
+		if t.start > t.end {
+			near.end = t.start - near.k*t.perRow()
+		}
+		if detail := near.tooNarrow(); detail != "" {
+			c.Infeasible(detail, "edge_stitches")
+		}
 		return
 	}
 	t.k = t.total() / t.perRow()

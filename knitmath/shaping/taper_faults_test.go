@@ -188,3 +188,30 @@ func TestTooFewRowsForNoWholeChange(t *testing.T) {
 		t.Errorf("told %d: the sweep has shrunk", told)
 	}
 }
+
+// A change that no whole shaping rows make on stitches that are too few for the edge too is told both at once: with an even
+// change the edge alone is refused, and without the edge nothing but the change is.
+func TestEdgeTooWideForNoWholeChange(t *testing.T) {
+	told := 0
+	for _, counts := range [][2]int{{11, 16}, {16, 11}, {30, 45}, {45, 30}} {
+		for edge := 1; edge < 25; edge++ {
+			in := TaperInput{StartStitches: counts[0], EndStitches: counts[1], HeightRows: new(60), EdgeStitches: &edge}
+			_, err := PlanTaper(in)
+			if err == nil || !strings.Contains(err.Error(), "is not a multiple of that") {
+				t.Fatalf("%s: %v", describeTaper(in), err)
+			}
+			near := in
+			near.EndStitches += 1
+			narrow := strings.Contains(err.Error(), "with this edge")
+			if fits := taperRefusal(near) == ""; fits == narrow {
+				t.Errorf("%s: %v, and with a stitch more %q", describeTaper(in), err, taperRefusal(near))
+			}
+			if narrow {
+				told++
+			}
+		}
+	}
+	if told < 30 {
+		t.Errorf("told %d: the sweep has shrunk", told)
+	}
+}

@@ -75,7 +75,8 @@ func (q *question) remarkGauges(out *Estimate, add func(reason report.Reason, fi
 	}
 	if all {
 		usual := usualRatios[q.pieces[0].fabric]
-		add(UnusualRatio, "gauge", "has "+report.AmountOf(measure.Decimal(out.RowsToStitch, 2), "rows")+" to a stitch of width; "+usual.name+" has about "+
+		add(UnusualRatio, "gauge", "has "+report.AmountOf(measure.Decimal(out.RowsToStitch, 2), "rows")+
+			" to a stitch of width; "+usual.name+" has about "+
 			usual.usual+", so the answer by loop holds less well")
 		return
 	}
@@ -86,7 +87,8 @@ func (q *question) remarkGauges(out *Estimate, add func(reason report.Reason, fi
 		usual, ratio := usualRatios[p.fabric], measure.Decimal(p.courses/p.wales, 2)
 		path := fault.Index("pieces", i)
 		if p.ownGauge {
-			add(OtherGauge, fault.Join(path, "gauge"), "has "+report.AmountOf(ratio, "rows")+" to a stitch of width; "+usual.name+" has about "+usual.usual+
+			add(OtherGauge, fault.Join(path, "gauge"), "has "+report.AmountOf(ratio, "rows")+" to a stitch of width; "+usual.name+
+				" has about "+usual.usual+
 				": is it the gauge of another fabric?")
 		} else {
 			add(OtherGauge, fault.Join(path, "pattern"), "is "+usual.name+", which has about "+usual.usual+" rows to a stitch of width, and the "+

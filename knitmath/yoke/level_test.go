@@ -23,7 +23,8 @@ func TestLevelDepthsHoldAsPrinted(t *testing.T) {
 		rows := st * (1.1 + r.Float64()*1.1)
 		body := 2 * (int(st*(4+r.Float64()*8)) / 2)
 		in := CircularInput{Gauge: &gauge.Gauge{Stitches: st, Rows: rows}, BodyStitches: body, NeckCm: new(float64(body) / st * 4.4),
-			DepthCm: new(float64(body) / st * 5 * (0.56 + r.Float64()*0.1)), DisplayUnit: measure.DisplayUnit(r.IntN(2) * int(measure.DisplayUnitIn))}
+			DepthCm:     new(float64(body) / st * 5 * (0.56 + r.Float64()*0.1)),
+			DisplayUnit: measure.DisplayUnit(r.IntN(2) * int(measure.DisplayUnitIn))}
 		level := func(in CircularInput) (string, bool) {
 			out, err := PlanCircularYoke(in)
 			for _, n := range out.Notices {
