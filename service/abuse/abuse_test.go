@@ -89,7 +89,7 @@ func TestAttacks(t *testing.T) {
 			if probes.Asked == 0 || probes.Failed > 0 {
 				t.Errorf("of %d probes %d failed", probes.Asked, probes.Failed)
 			}
-			if answered := light.Asked - light.Refused - light.Failed; answered == 0 || light.Failed > 0 {
+			if answered := light.Answered(); answered == 0 || light.Failed > 0 {
 				t.Errorf("of %d light questions %d were answered and %d failed", light.Asked, answered, light.Failed)
 			}
 			checkSettled(t, p)

@@ -16,7 +16,13 @@ import (
 type Beside struct {
 	Asked, Refused, Failed int
 	P50, P99, Longest      time.Duration // of what was answered
+	// Processor is what the process that asked took of it for an answer, where it did
+	// nothing else.
+	Processor time.Duration
 }
+
+// Answered is how many questions were answered.
+func (b Beside) Answered() int { return b.Asked - b.Refused - b.Failed }
 
 // Light asks light questions on both faces, one after the other, as long as ctx
 // lasts. What is refused is counted, and what fails otherwise; began is called when

@@ -14,6 +14,7 @@ import (
 	"os"
 	"os/exec"
 	"regexp"
+	"syscall"
 	"time"
 
 	"example.com/knitmath/service/abuse"
@@ -67,7 +68,12 @@ func attacker(name, addresses string, hold time.Duration) {
 	defer cancel()
 	for _, a := range abuse.Attacks {
 		if a.Name == name {
-			_ = json.NewEncoder(os.Stdout).Encode(a.Run(ctx, at, a.Long))
+			b := a.Run(ctx, at, a.Long)
+			var used syscall.Rusage
+			if answered := b.Answered(); answered > 0 && syscall.Getrusage(syscall.RUSAGE_SELF, &used) == nil {
+				b.Processor = time.Duration((used.Utime.Nano() + used.Stime.Nano()) / int64(answered))
+			}
+			_ = json.NewEncoder(os.Stdout).Encode(b)
 		}
 	}
 }
@@ -119,25 +125,32 @@ func all(hold time.Duration, only string) error {
 	}
 	_, _ = fmt.Fprintf(os.Stdout, "%-45s %6s %8s %8s %6s %6s | %-44s | %-28s | %-34s | %s\n",
 		"attack", "size", "MiB most", "refused", "unread", "cut", "light caller: asked refused failed p50 p99",
-		"probes: asked failed longest", "attackers: answered p99", "within the service: p99 at most")
+		"probes: asked failed longest", "attackers: answered p99 processor", "within the service: p99 at most, processor and allocations an answer")
+	var usual abuse.Spent
 	for _, a := range append([]abuse.Attack{{Name: calm}}, abuse.Attacks...) {
 		if a.Name != calm && !match.MatchString(a.Name) {
 			continue
 		}
-		if err := one(path, a, hold); err != nil {
+		if err := one(path, a, hold, &usual); err != nil {
 			return fmt.Errorf("%s: %w", a.Name, err)
 		}
 	}
 	return nil
 }
 
-// one attacks a program of its own, so that what it took at most is this attack's.
-func one(path string, a abuse.Attack, hold time.Duration) error {
+// one attacks a program of its own, so that what it took at most is this attack's. What
+// the light caller and the probes take of it while nobody attacks is usual, and left out
+// of what an answer takes.
+func one(path string, a abuse.Attack, hold time.Duration, usual *abuse.Spent) error {
 	p, err := abuse.Start(path)
 	if err != nil {
 		return err
 	}
 	defer func() { _ = p.Stop() }()
+	before, err := p.Spent()
+	if err != nil {
+		return err
+	}
 	ctx, cancel := context.WithTimeout(context.Background(), hold)
 	defer cancel()
 	var attacker abuse.Beside
@@ -174,13 +187,25 @@ func one(path string, a abuse.Attack, hold time.Duration) error {
 	if err != nil {
 		return err
 	}
+	spent, err := p.Spent()
+	if err != nil {
+		return err
+	}
+	spent = spent.Less(before)
+	if a.Name == calm {
+		*usual = spent
+	}
+	each := spent.Less(*usual).Each()
 	_, _ = fmt.Fprintf(os.Stdout, "%-45s %6d %8.0f %8.0f %6.0f %6.0f | %6d %6d %6d %9.2f ms %9.2f ms | %4d %4d %8.1f ms | "+
-		"%7.0f /s %8.1f ms            | %8.2f ms\n",
+		"%7.0f /s %8.1f ms %6.1f us  | %8.2f ms %8.1f us %6.0f of %6.0f B\n",
 		a.Name, a.Long, most,
 		figures["knitmath_calls_refused_total"], figures["knitmath_refused_unread_total"], figures["knitmath_connections_cut_total"],
 		light.Asked, light.Refused, light.Failed, ms(light.P50), ms(light.P99), probes.Asked, probes.Failed, ms(probes.Longest),
-		float64(attacker.Asked-attacker.Refused-attacker.Failed)/(hold-headStart).Seconds(), ms(attacker.P99), ms(handled))
+		float64(attacker.Answered())/(hold-headStart).Seconds(), ms(attacker.P99), us(attacker.Processor), ms(handled),
+		us(each.Processor), each.Allocated, each.Bytes)
 	return nil
 }
+
+func us(d time.Duration) float64 { return float64(d) / float64(time.Microsecond) }
 
 func ms(d time.Duration) float64 { return float64(d) / float64(time.Millisecond) }
