@@ -34,9 +34,9 @@ func (s scale) of(place int) float64 { return float64(place) / s.parts * s.cm }
 // How a knob is turned: half of the tries go one step further each, the others thrice as far as the one before.
 // There are fewTries of all knobs together to a side, fewer of a dear question.
 const (
-	// MaxSteps is the price of all questions that a refusal asks at most. What was asked is told as Sought, since
-	// whoever is refused has had it worked.
-	MaxSteps = 100_000
+	// MaxSteps is the price of a refused question and all that its refusal asks at most. What was asked is told as
+	// Sought, since whoever is refused has had it worked.
+	MaxSteps = 75_000
 
 	fewTries  = 16
 	dearPrice = 2000
@@ -64,7 +64,7 @@ func Add(err error, cost func() int, ask func() error, unit measure.DisplayUnit,
 	price := cost()
 	most := max(1, fewTries*dearPrice/max(price, dearPrice))
 	tries := max(1, most/len(turned))
-	cheap := func() bool { return affords(refused, cost(), 2*price) }
+	cheap := func() bool { return affords(refused, price, cost()) }
 	said := map[string]string{}
 	does := func() bool { return cheap() && ask() == nil }
 	for _, k := range turned {
@@ -111,9 +111,9 @@ const leftOut = "; leave it out, and what does is taken"
 // otherwise reports whether a field is refused for another reason than that the values have no answer together.
 func otherwise(v fault.Violation) bool { return v.Reason != fault.ReasonInfeasible }
 
-// affords reports whether a question of such a price may be asked still, and counts it.
-func affords(e *fault.InputError, price, most int) bool {
-	if price > most || e.Sought+price > MaxSteps {
+// affords reports whether a question of such a price may be asked still for one that has cost so much, and counts it.
+func affords(e *fault.InputError, spent, price int) bool {
+	if price > 2*spent || spent+e.Sought+price > MaxSteps {
 		return false
 	}
 	e.Sought += price
