@@ -57,6 +57,7 @@ func run(args, environ []string, stdout, stderr io.Writer) int {
 	ctx, stop := untilSignal()
 	defer stop()
 	limitMemory()
+	collectSeldom()
 
 	logger := options.logger(stderr)
 	// What the libraries complain of would otherwise be lines of another form.
