@@ -125,7 +125,8 @@ func all(hold time.Duration, only string) error {
 	}
 	_, _ = fmt.Fprintf(os.Stdout, "%-45s %6s %8s %8s %6s %6s | %-44s | %-28s | %-34s | %s\n",
 		"attack", "size", "MiB most", "refused", "unread", "cut", "light caller: asked refused failed p50 p99",
-		"probes: asked failed longest", "attackers: answered p99 processor", "within the service: p99 at most, processor and allocations an answer")
+		"probes: asked failed longest", "attackers: answered p99 processor", "within the service: p99 at most, "+
+			"processor and allocations an answer")
 	var usual abuse.Spent
 	for _, a := range append([]abuse.Attack{{Name: calm}}, abuse.Attacks...) {
 		if a.Name != calm && !match.MatchString(a.Name) {
