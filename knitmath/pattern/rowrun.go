@@ -30,12 +30,8 @@ func (r *runner) work(i int, claimed bool) {
 	r.chartFits(l)
 	r.ribFits(i)
 	r.brings = nil
-	p := r.chosen(i, r.profile(i), claimed)
-	if l.info.fastens {
-		p = r.fastened(p)
-	}
-	r.turnBefore(l, p)
-	p = r.mustTurn(i, p)
+	first := r.noting == i
+	p := r.turnedProfile(i, claimed)
 	switch {
 	case r.markersMatter(i):
 		r.walkOn(i, p, claimed)
@@ -46,10 +42,31 @@ func (r *runner) work(i int, claimed bool) {
 	r.restHeld(i, before, claimed)
 	r.oversAside(l)
 	r.putAside(l)
+	if first {
+		r.noteWithoutAside(i)
+	}
 	if r.machine == nil {
 		r.overs = 0
 	}
 	r.worked(i, p.turn)
+}
+
+// noteWithoutAside notes the count after a row again, without what it has put aside: the next row begins with that.
+func (r *runner) noteWithoutAside(i int) {
+	if c := &r.out.Lines[i]; !r.quiet && r.known && c.EndStitches[r.size] >= 0 {
+		c.EndStitches[r.size] = int(r.now.total())
+	}
+}
+
+// turnedProfile is what a row takes and leaves, with its turn where that is not said.
+func (r *runner) turnedProfile(i int, claimed bool) *profile {
+	l := &r.piece.Lines[i]
+	p := r.chosen(i, r.profile(i), claimed)
+	if l.info.fastens {
+		p = r.fastened(p)
+	}
+	r.turnBefore(l, p)
+	return r.mustTurn(i, p)
 }
 
 // beginRow takes what the label of a row and the rows before it say of its side and of where it

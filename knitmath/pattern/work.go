@@ -36,7 +36,8 @@ func (s Start) side() stitch.Side {
 type LineCounts struct {
 	// Side is the side it is worked on in the first size.
 	Side stitch.Side
-	// StartStitches and EndStitches are the stitches on both needles before and after.
+	// StartStitches and EndStitches are the stitches on both needles before and after, without those
+	// that are put aside.
 	StartStitches, EndStitches []int
 	// TakenStitches and LeftStitches are the stitches a row takes off the left
 	// needle and leaves on the right one.
