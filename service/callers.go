@@ -42,13 +42,15 @@ func (s *Server) judging(told *watched.Reports) (callers, error) {
 // so would have a caller without a key send a long one, or wait for a slow one.
 const maxUnread = 16 << 10
 
-// judged judges a request. ok is false when it was answered.
+// judged judges a request. ok is false when it was answered. Questions alone need a key:
+// which there are stands in a document that everybody may read, so that a wrong address is
+// told to be wrong, and is not looked for in the key.
 func (f *jsonFace) judged(w http.ResponseWriter, r *http.Request) (_ *http.Request, ok bool) {
 	if f.callers.gate == nil {
 		return r, true
 	}
 	c, refused := f.callers.gate.Judge(caller.Presented{
-		Header: r.Header.Values, Peer: r.RemoteAddr, Document: isPage(r.URL.Path) || f.isShown(r.URL.Path)})
+		Header: r.Header.Values, Peer: r.RemoteAddr, Document: !f.isQuestion(r.URL.Path)})
 	r = r.WithContext(caller.With(r.Context(), c))
 	if refused != nil {
 		if r.ProtoMajor == 1 && (r.ContentLength < 0 || r.ContentLength > maxUnread) {

@@ -138,7 +138,7 @@ func TestCallersAreJudgedOnBothFaces(t *testing.T) {
 // What is for everybody and what is not, where a key is needed.
 func TestWhatNeedsNoKey(t *testing.T) {
 	server, _ := withCallers(t, keyLine("server", "secret"), caller.Config{})
-	for path, want := range map[string]int{"/": 200, "/openapi.json": 200, "/version": 200, "/none": 401, castOnQuery: 401, castOnPath: 401} {
+	for path, want := range map[string]int{"/": 200, "/openapi.json": 200, "/version": 200, "/none": 404, castOnQuery: 401, castOnPath: 401} {
 		if got := server.send(t, "GET", path, ""); got.code != want {
 			t.Errorf("%s: HTTP %d, want %d", path, got.code, want)
 		}

@@ -9,6 +9,7 @@ import (
 	"encoding/pem"
 	"errors"
 	"fmt"
+	"strings"
 	"time"
 
 	"github.com/prometheus/client_golang/prometheus"
@@ -78,7 +79,7 @@ func Open(c Config, told *watched.Reports, reg prometheus.Registerer) (*Source, 
 func read(contents [][]byte) (material, error) {
 	pair, err := tls.X509KeyPair(contents[0], contents[1])
 	if err != nil {
-		return material{}, err
+		return material{}, errors.New(strings.TrimPrefix(err.Error(), "tls: ")) // Who reads it is told so before.
 	}
 	// One that nobody accepts any more must not replace one that somebody does.
 	if ends := pair.Leaf.NotAfter; time.Now().After(ends) {
