@@ -127,6 +127,9 @@ func (r *runner) edgeRow(l *Line, n int64) bool {
 			}
 			r.known = n <= total
 			total -= n
+			if l.info.keeps {
+				r.put(min(n, before))
+			}
 		} else {
 			total += n
 		}

@@ -1,6 +1,10 @@
 package pattern
 
-import "example.com/knitmath/knitmath/stitch"
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/stitch"
+)
 
 // edgeTotals reads "BO 4 sts at each neck edge once, then 2 sts twice", "at neck edge BO 6 sts
 // once, 2 sts twice": stitches bound off at an edge over several rows. How many are bound off
@@ -18,6 +22,7 @@ func (p *parser) edgeTotals(line *Line) bool {
 	}
 	p.whichEdge(&e)
 	total := make([]int, p.sizes)
+	info.edgeTimes = make([]int, p.sizes)
 	first := e.said
 	for parts := 0; ; parts++ {
 		n, times := p.edgePart(&e, first && parts == 0)
@@ -25,6 +30,7 @@ func (p *parser) edgeTotals(line *Line) bool {
 			return false
 		}
 		for size := range total {
+			info.edgeTimes[size] = min(info.edgeTimes[size]+max(at(times, size), 0), MaxNumber)
 			total[size] = min(total[size]+max(at(n, size), 0)*max(at(times, size), 0)*e.factor, MaxNumber)
 		}
 		if parts > 12 || !p.edgeGoesOn() {
@@ -39,6 +45,17 @@ func (p *parser) edgeTotals(line *Line) bool {
 	info.parts = []shapings{{next: true, lead: []int{0}, interval: one, times: one}}
 	p.reading(p.last(), "how many are bound off in all is followed, not on which rows")
 	return true
+}
+
+// compareEdgeRows compares the rows that are told of them: each is bound off at the beginning of a row, every second of which
+// begins at that edge, and the last may be worked back or not.
+func (r *runner) compareEdgeRows(c *rowsClaim) {
+	n, told := 2*at(r.piece.Lines[c.line].info.edgeTimes, r.size), at(c.rows, r.size)
+	if told < 0 || c.inAll && told > n || told == n || told == n-1 || !r.wanted(ReasonRows, c.at) {
+		return
+	}
+	r.fault(KindMistake, ReasonRows, c.at, 0, "so often at the edge takes "+strconv.Itoa(n-1)+" or "+strconv.Itoa(n)+" rows, not "+
+		strconv.Itoa(told))
 }
 
 // edgeSaid is at how many edges stitches are bound off, once it is said.

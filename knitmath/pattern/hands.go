@@ -51,8 +51,13 @@ func (r *runner) byHand(i int, p *profile, before hand, ops int64) {
 		r.letGo()
 		return
 	}
+	waiting := r.machine.Unresolved()
 	if err := r.machine.Work(row); err != nil {
-		r.refused(l, err, places)
+		var fault *stitch.RowError
+		if errors.As(err, &fault) {
+			r.refused(l, fault, places)
+			r.wrapMissed(fault, row, places, waiting)
+		}
 		r.machine = nil
 		return
 	}
@@ -114,11 +119,7 @@ var handTexts = map[stitch.Reason]string{
 }
 
 // refused makes a finding of what the machine refused.
-func (r *runner) refused(l *Line, err error, places []span) {
-	var fault *stitch.RowError
-	if !errors.As(err, &fault) {
-		return
-	}
+func (r *runner) refused(l *Line, fault *stitch.RowError, places []span) {
 	at := l.info.at
 	if len(fault.Path) > 0 {
 		if i := fault.Path[0].Step; i < len(places) {

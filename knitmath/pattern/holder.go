@@ -84,6 +84,8 @@ func (r *runner) putAside(l *Line) {
 	r.heldOnce = r.heldOnce || putsAside(l.Steps)
 	for k := range l.Steps {
 		switch s := &l.Steps[k]; {
+		case s.Steps != nil:
+			r.heldInGroup = r.heldInGroup || putsAside(s.Steps)
 		case s.Name != "hold" && s.Name != holdWorked:
 		case s.stretch():
 			r.unsureHeld = true

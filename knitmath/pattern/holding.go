@@ -37,6 +37,8 @@ func (p *parser) holding(line *Line) bool {
 	if from && verb.is("return", "replace", "transfer", "move", "place", "slip", "sl", "put") {
 		info.kind = lineTake
 		p.takingMore(info)
+	} else if p.heldOfRows(info, verbAt) {
+		return true
 	} else {
 		p.holdingMore(info)
 	}

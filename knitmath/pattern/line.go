@@ -198,7 +198,7 @@ func (p *parser) labelledLine(line *Line, from span) {
 		return
 	}
 	label, first := line.info, p.next
-	if !p.needles(line) && (p.markersOnly(line) || !p.direction(line)) {
+	if !p.needles(line) && (p.markersOnly(line) || p.holdsInRows(&line.info) || !p.direction(line)) {
 		more := p.row(line)
 		p.ledUnused(line, from)
 		p.finish(line, from)

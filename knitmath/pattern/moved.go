@@ -167,7 +167,7 @@ func (r *runner) take(l *Line) {
 	if !ok {
 		return
 	}
-	r.neverHeld(l)
+	r.neverHeld(l, n)
 	r.takenUp(n, l.info.at)
 	r.broughtLast = n
 	if r.known && l.info.only == nil && !r.fresh {
@@ -178,16 +178,6 @@ func (r *runner) take(l *Line) {
 	if !r.round {
 		r.side = stitch.SideUnspecified
 	}
-}
-
-// neverHeld asks about stitches that are taken up where rows were worked before, all of which have been
-// read, and none was ever put aside or left.
-func (r *runner) neverHeld(l *Line) {
-	if r.quiet || r.heldOnce || r.unsureHeld || r.divided || r.aside > 0 || r.rows == 0 || len(r.start.Counts) > 0 ||
-		l.info.only != nil && (!r.known || r.now.total() != 0) {
-		return
-	}
-	r.fault(KindQuestion, ReasonUnread, l.info.at, 0, "nothing was put aside before: which stitches are these?")
 }
 
 // takeCount is how many stitches are taken up: so many as is said, or all that were put aside. It is

@@ -135,16 +135,7 @@ func (p *parser) edges(line *Line) bool {
 		}
 		p.accept("st", "sts", "stitch", "stitches")
 		p.acceptAny(offManner)
-		p.next = p.namedEdge(p.next)
-		p.accept("at", "on")
-		p.accept("the", "each")
-		p.accept("beg", "beginning", "start", "armhole", "neck", "end")
-		p.accept("edge")
-		p.accept("of", "on")
-		p.accept("each", "every")
-		p.accept("of")
-		p.accept("the")
-		runs, ok := p.nextSome()
+		runs, ok := p.atEdgeOf()
 		if !ok {
 			p.ask(ReasonUnread, p.peek().span, "\"of next n rows\" is expected here")
 			info.kind = lineUnread
@@ -176,4 +167,18 @@ func (p *parser) edges(line *Line) bool {
 			return true
 		}
 	}
+}
+
+// atEdgeOf reads "at neck edge of next 2 rows", "at beg of foll 3 alt rows".
+func (p *parser) atEdgeOf() ([]edgeRows, bool) {
+	p.next = p.namedEdge(p.next)
+	p.accept("at", "on")
+	p.accept("the", "each")
+	p.accept("beg", "beginning", "start", "armhole", "neck", "end")
+	p.accept("edge")
+	p.accept("of", "on")
+	p.accept("each", "every")
+	p.accept("of")
+	p.accept("the")
+	return p.nextSome()
 }

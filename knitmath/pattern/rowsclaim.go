@@ -201,7 +201,7 @@ func (p *parser) workedBefore(i int) int {
 			return -1
 		}
 		switch p.piece.Lines[line].info.kind {
-		case lineRow, lineEven, linePlain, lineRepeat, lineShape, lineAgain:
+		case lineRow, lineEven, linePlain, lineRepeat, lineShape, lineAgain, lineBeginning:
 			return line
 		}
 		return -1

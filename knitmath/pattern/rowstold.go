@@ -39,7 +39,7 @@ func (r *runner) beganAfter(l *Line) {
 	case lineCastOn, lineHold, lineTake, linePickUp, lineJoin:
 		r.told.begins = append(r.told.begins, int32(r.rows))
 	}
-	if l.info.open || !r.known {
+	if l.info.open || l.info.edgeTimes != nil || !r.known {
 		r.told.sureFrom, r.told.unsure = r.rows, true
 	}
 }
@@ -78,6 +78,10 @@ type rowsSaid struct {
 }
 
 func (r *runner) compareRows(c *rowsClaim) {
+	if r.piece.Lines[c.line].info.edgeTimes != nil {
+		r.compareEdgeRows(c)
+		return
+	}
 	own, after := r.rowsOf(c.line)
 	told := at(c.rows, r.size)
 	if told < 0 || own < 0 || after-own < r.told.sureFrom || r.piece.Lines[c.line].info.open || !r.known {

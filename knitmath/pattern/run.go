@@ -37,6 +37,7 @@ type runner struct {
 	overs       int64  // yarn overs of short rows made since no short row was open
 	ruleOf      every  // for which rows the line of rule stands
 	heldOnce    bool   // stitches have been put aside
+	heldInGroup bool   // some within a repeat of a row, whose numbers are not noted
 	broughtLast int64  // stitches picked up, cast on or taken up last
 	fresh       bool   // a heading came since the last row: a cast-on begins a piece
 	first       bool   // no row has been worked since the cast-on

@@ -197,6 +197,7 @@ type lineInfo struct {
 	holdRest      bool        // "turn, leaving rem 38 sts on holder"
 	rest          []int       // how many those are, if it is said
 	again         [2]int16    // the lines that are worked again, from and before
+	edgeTimes     []int       // how often stitches are bound off at an edge, on rows that are not followed
 	edges1        []int       // stitches at the edges that are kept out of a stitch pattern
 	adapting      bool        // the rows are worked with as many plain stitches as there are
 	centre        []int       // markers are placed on either side of so many stitches in the middle
@@ -209,6 +210,7 @@ type lineInfo struct {
 	otherSide     bool        // it says how it is worked on the other side
 	anotherStays  bool        // a piece like the one put aside last is made, and stays on the needle
 	toRoundEnd    bool        // it goes to the end of the round
+	keeps         bool        // what it takes off the beginnings of rows waits on a holder
 	bothNeedles   bool        // its stitches may be those of one of two needles
 	live          bool        // the stitches taken up are those of a cast-on that was undone
 	untilTurned   turnedUntil // until is of stitches between turns, or beyond them
