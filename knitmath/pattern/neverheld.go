@@ -5,21 +5,23 @@ import "strings"
 // neverHeld asks about stitches that are taken up where all that stands before has been read, and none was ever put aside or
 // left, or all that were are on the needle again.
 func (r *runner) neverHeld(l *Line, n int64) {
-	if r.quiet || r.unsureHeld || r.aside > 0 || len(r.start.Counts) > 0 || l.info.only != nil && (!r.known || r.now.total() != 0) {
+	onNeedle := r.known && r.now.total() > 0
+	if r.quiet || r.unsureHeld || r.aside > 0 || len(r.start.Counts) > 0 || l.info.only != nil && (!r.known || onNeedle) {
 		return
 	}
-	text := ""
-	switch onNeedle := r.known && r.now.total() > 0; {
+	switch {
 	case r.heldOnce:
-		if n > 0 && r.heldSum() == 0 && len(r.inRows) == 0 && !r.heldInGroup && !r.workedTwice(l) {
-			text = "all that was put aside is on the needle again: which stitches are these?"
+		if n > 0 && r.allTakenUp() && !r.workedTwice(l) {
+			r.fault(KindQuestion, ReasonUnread, l.info.at, 0, "all that was put aside is on the needle again: which stitches are these?")
 		}
 	case !r.divided && (r.rows > 0 || onNeedle):
-		text = "nothing was put aside before: which stitches are these?"
+		r.fault(KindQuestion, ReasonUnread, l.info.at, 0, "nothing was put aside before: which stitches are these?")
 	}
-	if text != "" {
-		r.fault(KindQuestion, ReasonUnread, l.info.at, 0, text)
-	}
+}
+
+// allTakenUp reports whether no stitches that were put aside wait any more, and all of them were noted.
+func (r *runner) allTakenUp() bool {
+	return r.heldSum() == 0 && len(r.inRows) == 0 && !r.heldInGroup
 }
 
 // workedTwice reports whether the text up to a line says of a piece that there are two of it, or that it is worked as another:
