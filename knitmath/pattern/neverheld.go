@@ -11,7 +11,7 @@ func (r *runner) neverHeld(l *Line, n int64) {
 	}
 	switch {
 	case r.heldOnce:
-		if n > 0 && r.allTakenUp() && !r.workedTwice(l) {
+		if r.allTakenUp(l, n) {
 			r.fault(KindQuestion, ReasonUnread, l.info.at, 0, "all that was put aside is on the needle again: which stitches are these?")
 		}
 	case !r.divided && (r.rows > 0 || onNeedle):
@@ -19,9 +19,9 @@ func (r *runner) neverHeld(l *Line, n int64) {
 	}
 }
 
-// allTakenUp reports whether no stitches that were put aside wait any more, and all of them were noted.
-func (r *runner) allTakenUp() bool {
-	return r.heldSum() == 0 && len(r.inRows) == 0 && !r.heldInGroup
+// allTakenUp reports whether no stitches that were put aside wait any more, and all of them were noted, where n are taken up.
+func (r *runner) allTakenUp(l *Line, n int64) bool {
+	return n > 0 && r.heldSum() == 0 && len(r.inRows) == 0 && !r.heldInGroup && !r.workedTwice(l)
 }
 
 // workedTwice reports whether the text up to a line says of a piece that there are two of it, or that it is worked as another:
