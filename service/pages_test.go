@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"compress/gzip"
 	"io"
+	"os"
 	"regexp"
 	"strings"
 	"testing"
@@ -54,7 +55,11 @@ func TestPages(t *testing.T) {
 			}
 		}
 	}
-	for path, says := range map[string]string{"/reference/reasons.md": "`UNKNOWN_PATH`", "/reference/grammar.md": "PatternService"} {
+	grammar, err := os.ReadFile("../testdata/instruction/grammar.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for path, says := range map[string]string{"/reference/reasons.md": "`UNKNOWN_PATH`", "/reference/grammar.md": string(grammar)} {
 		got := server.send(t, "GET", path, "")
 		if got.code != 200 || got.header.Get("Content-Type") != "text/plain; charset=utf-8" || !strings.Contains(string(got.body), says) {
 			t.Errorf("%s: HTTP %d %v", path, got.code, got.header)

@@ -20,7 +20,7 @@
 //
 // # Grammar
 //
-// It stands in grammar.md, [Grammar], for callers without Go too. Lines are
+// It stands in testdata/instruction/grammar.md, for callers without Go too. Lines are
 // counted from 1, columns from 1 in characters.
 //
 // # What is taken how

@@ -14,6 +14,7 @@
 //	gen/reasons.md                         the reasons that the comments describe, as a table
 //	gen/pages/                             what the pages of service/web are made of, compressed and embedded
 //	gen/reasons/reasons.go, .md.gz         the same compressed and embedded
+//	gen/grammar/                           testdata/instruction/grammar.md compressed and embedded
 //
 // and leaves gen/baseline.binpb alone: that is the published wire, which the
 // present one is compared to, and it moves only when somebody decides so.
@@ -67,6 +68,9 @@ func run() error {
 		return err
 	}
 	if err := writeReasons(files); err != nil {
+		return err
+	}
+	if err := writeGrammar(); err != nil {
 		return err
 	}
 	if err := writeForms(files); err != nil {

@@ -6,9 +6,9 @@ import (
 	"html"
 	"strings"
 
+	"example.com/knitmath/gen/grammar"
 	"example.com/knitmath/gen/openapi"
 	"example.com/knitmath/gen/reasons"
-	"example.com/knitmath/knitmath/pattern"
 	"example.com/knitmath/service/web/reference"
 )
 
@@ -47,11 +47,11 @@ func (s *Site) addReference(base string, questions []question, groups []group) e
 
 // addTexts adds what the reference refers to and is long: plain text, in Markdown.
 func (s *Site) addTexts() error {
-	table, err := inflated(reasons.Gzip)
-	if err != nil {
-		return err
-	}
-	for name, text := range map[string][]byte{"reasons.md": table, "grammar.md": []byte(pattern.Grammar)} {
+	for name, packed := range map[string][]byte{"reasons.md": reasons.Gzip, "grammar.md": grammar.Gzip} {
+		text, err := inflated(packed)
+		if err != nil {
+			return err
+		}
 		s.files[Reference+"/"+name] = File{Data: text, Header: map[string]string{
 			"Content-Type": "text/plain; charset=utf-8", "Cache-Control": askAgain}}
 	}

@@ -717,8 +717,8 @@ func (x *Finding) GetCorrections() []*Correction {
 type CheckInstructionsRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Rows and directions, at most 49,152 bytes, 500 lines and 5,000 steps. A line
-	// break ends a row, but not within brackets or after a comma. The grammar is at
-	// /reference/grammar.md of the service.
+	// break ends a row, but not within brackets or after a comma. The grammar is
+	// testdata/instruction/grammar.md, which the service shows at /reference/grammar.md.
 	Text string `protobuf:"bytes,1,opt,name=text,proto3" json:"text,omitempty"`
 	// Stitches on the needle before the first row, 1 to 10,000: one number, or
 	// one for each size, at most 20. One number, or none, leaves the number of
