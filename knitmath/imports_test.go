@@ -29,7 +29,7 @@ var allowed = map[string]string{
 	// What would do where a question is refused.
 	"advice": "fault measure",
 	// Centimetres into stitches; written patterns; a plan as lines; bodies; yarn.
-	"gauge":   "cost fault measure report stitch",
+	"gauge":   "advice cost fault measure report stitch",
 	"draft":   "",
 	"pattern": "cost draft fault report stitch",
 	"outline": "gauge",

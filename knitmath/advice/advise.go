@@ -13,16 +13,18 @@ import (
 // A Knob is a field of a question that may be turned to make it feasible: Count or Cm points at it in the
 // question that Add asks.
 //
-// Of is what a Cm that is no length is counted in. Optional says that the question may be asked without the field.
+// Of is what a Cm that is no length is counted in, What is said before a Count that is a part of its field. Optional says
+// that the question may be asked without the field.
 type Knob struct {
 	Field       string
 	Count       **int
 	Cm          **float64
-	Of          string
+	Of, What    string
 	Least, Most float64
 	Optional    bool
 
 	scale scale
+	undo  func() // puts it back to what was asked
 }
 
 // A scale is the numbers that are tried: so many parts of a whole, which is so many centimetres.
@@ -74,8 +76,8 @@ func Add(err error, cost func() int, ask func() error, unit measure.DisplayUnit,
 			said[k.Field] = leftOut
 		}
 	}
-	if len(said) == 0 && len(turned) > 1 && !together(turned, most, said, cheap, ask, unit) {
-		return err
+	if len(said) == 0 && (len(turned) < 2 || !together(turned, most, said, cheap, ask, unit)) {
+		said = mends(turned, tries, cheap, ask)
 	}
 	tell(refused, said)
 	return refused
@@ -85,7 +87,7 @@ func Add(err error, cost func() int, ask func() error, unit measure.DisplayUnit,
 func turnable(refused *fault.InputError, unit measure.DisplayUnit, knobs []Knob) (turned []Knob) {
 	for _, k := range knobs {
 		if k.given() && names(refused, k.Field) {
-			k.scale = k.in(unit)
+			k.scale, k.undo = k.in(unit), k.kept()
 			turned = append(turned, k)
 		}
 	}
@@ -147,6 +149,27 @@ func together(turned []Knob, tries int, said map[string]string, cheap func() boo
 	return len(said) > 0 && cheap() && ask() == nil
 }
 
+// mends says of the fields whose parts are turned alone with which value they are not refused any more, though others are,
+// or that there is none: what was turned before is as it was asked.
+func mends(turned []Knob, tries int, cheap func() bool, ask func() error) map[string]string {
+	said := map[string]string{}
+	for _, k := range turned {
+		k.undo()
+	}
+	for _, k := range turned {
+		var then *fault.InputError
+		if k.What == "" {
+			continue
+		}
+		if found := k.near(tries, func() bool { return cheap() && errors.As(ask(), &then) && !names(then, k.Field) }); len(found) > 0 {
+			said[k.Field] = "; " + k.What + strconv.Itoa(int(found[0])) + " would mend this"
+		} else if cheap() {
+			said[k.Field] = "; no remainder would mend this"
+		}
+	}
+	return said
+}
+
 // names reports whether a field is refused.
 func names(e *fault.InputError, field string) bool {
 	return slices.ContainsFunc(e.Violations, func(v fault.Violation) bool { return v.Field == field })
@@ -154,15 +177,19 @@ func names(e *fault.InputError, field string) bool {
 
 func (k Knob) given() bool { return k.Count != nil && *k.Count != nil || k.Cm != nil && *k.Cm != nil }
 
-// without reports whether the question does without the field, which stays as it is.
-func (k Knob) without(does func() bool) bool {
+// kept puts the field back to what it is now.
+func (k Knob) kept() func() {
 	if k.Count != nil {
 		was := *k.Count
-		defer func() { *k.Count = was }()
-	} else {
-		was := *k.Cm
-		defer func() { *k.Cm = was }()
+		return func() { *k.Count = was }
 	}
+	was := *k.Cm
+	return func() { *k.Cm = was }
+}
+
+// without reports whether the question does without the field, which stays as it is.
+func (k Knob) without(does func() bool) bool {
+	defer k.kept()()
 	k.clear()
 	return does()
 }
@@ -205,15 +232,15 @@ func (k Knob) turn(to float64) {
 
 // near are the nearest values below and above that do, if there are any; the field stays as it is.
 func (k Knob) near(tries int, does func() bool) (found []float64) {
+	defer k.kept()()
 	asked := 0.0
 	if k.Count != nil {
-		was := *k.Count
-		defer func() { *k.Count = was }()
-		asked = float64(*was)
+		asked = float64(**k.Count)
 	} else {
-		was := *k.Cm
-		defer func() { *k.Cm = was }()
-		asked = *was
+		asked = **k.Cm
+	}
+	if k.What != "" { // a part with few values, of which only one may do
+		tries = max(tries, min(2*int(k.Most)+2, 4*fewTries))
 	}
 	below := int(asked * k.scale.parts / k.scale.cm) // no field with a knob is below 0
 	for k.scale.of(below) > asked {
@@ -275,7 +302,7 @@ func Along(start, side, tries, least, most int, try func(place int) bool) (int, 
 
 // words are what a refusal of the field says more.
 func (k Knob) words(said map[string]string, found []float64, unit measure.DisplayUnit) {
-	text := ""
+	text := k.What
 	for i, v := range found {
 		if i > 0 {
 			text += " or "
@@ -289,7 +316,7 @@ func (k Knob) words(said map[string]string, found []float64, unit measure.Displa
 			text += unit.Size(v)
 		}
 	}
-	if text != "" {
+	if len(found) > 0 {
 		said[k.Field] = "; " + text + would
 	}
 }

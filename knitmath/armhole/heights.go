@@ -104,7 +104,7 @@ func (s *settled) settleRuledTop(c *fault.Checks, in Input, usual int) {
 	var ok bool
 	if s.top, ok = s.rules.top.Among(num, den, 2-s.sleeve%2, s.sleeve-4, 2); !ok {
 		c.Infeasible(fmt.Sprintf("no count that it allows is left of the %d stitches of the sleeve when both edges lose alike",
-			s.sleeve), "top_rule")
+			s.sleeve), "top_rule", s.sleeveField)
 	}
 }
 

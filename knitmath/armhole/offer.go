@@ -5,6 +5,7 @@ import (
 
 	"example.com/knitmath/knitmath/advice"
 	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
 )
 
@@ -42,7 +43,10 @@ func (in Input) advised(err error) error {
 		advice.Knob{Field: "cap_top_cm", Cm: &in.CapTopCm, Least: measure.MinCm, Most: MaxArm, Optional: true},
 		advice.Knob{Field: "cap_top_stitches", Count: &in.CapTopStitches, Least: 1, Most: MaxWidth, Optional: true},
 		advice.Knob{Field: "neck_cm", Cm: &in.NeckCm, Least: measure.MinCm, Most: MaxArm, Optional: true},
-		advice.Knob{Field: "neck_stitches", Count: &in.NeckStitches, Least: 1, Most: MaxWidth, Optional: true})
+		advice.Knob{Field: "neck_stitches", Count: &in.NeckStitches, Least: 1, Most: MaxWidth, Optional: true},
+		gauge.RemainderKnob("stitch_rule", &in.StitchRule), gauge.RemainderKnob("sleeve_rule", &in.SleeveRule),
+		gauge.RemainderKnob("across_rule", &in.AcrossRule), gauge.RemainderKnob("underarm_rule", &in.UnderarmRule),
+		gauge.RemainderKnob("top_rule", &in.TopRule))
 	var refused *fault.InputError
 	if errors.As(err, &refused) {
 		refused.Sought += (budget - max(0, left)) / unitsAStep

@@ -52,7 +52,7 @@ func (s *settled) across(c *fault.Checks, in Input) {
 	across := fault.Or(in.AcrossBackStitches, 0)
 	if in.AcrossBackCm != nil {
 		s.acrossField = "across_back_cm"
-		across = s.acrossOf(c, in, s.back, *in.AcrossBackCm, "across_back_cm")
+		across = s.acrossOf(c, in, s.back, *in.AcrossBackCm, "across_back_cm", s.backField)
 	}
 	backed := c.Sound(s.acrossField, "across_rule")
 	if backed {
@@ -64,7 +64,7 @@ func (s *settled) across(c *fault.Checks, in Input) {
 	}
 	switch {
 	case in.AcrossFrontCm != nil:
-		if across := s.acrossOf(c, in, s.front, *in.AcrossFrontCm, "across_front_cm"); c.Sound("across_front_cm", "across_rule") {
+		if across := s.acrossOf(c, in, s.front, *in.AcrossFrontCm, "across_front_cm", frontField); c.Sound("across_front_cm", "across_rule") {
 			s.frontLost = s.lost(c, s.front, across, false, "across_front_cm", frontField)
 		}
 	case in.AcrossFrontStitches != nil:
@@ -97,7 +97,7 @@ func (s *settled) counted(c *fault.Checks, um int64, r gauge.Rule, ruled bool, f
 
 // acrossOf is the count across a piece that is nearest to a width, of those that a rule
 // allows and both edges alike leave of the whole, the smaller one half-way.
-func (s *settled) acrossOf(c *fault.Checks, in Input, wide int, cm float64, field string) int {
+func (s *settled) acrossOf(c *fault.Checks, in Input, wide int, cm float64, field, wideField string) int {
 	num, den := s.st.Exact(measure.Micrometres(cm))
 	if in.AcrossRule == nil {
 		return wide - 2*int(measure.FloorDiv(int64(wide)*den-num+den, 2*den))
@@ -105,7 +105,7 @@ func (s *settled) acrossOf(c *fault.Checks, in Input, wide int, cm float64, fiel
 	n, ok := s.rules.across.Among(num, den, 2-wide%2, wide-2, 2)
 	if !ok {
 		c.Infeasible(fmt.Sprintf("no count that it allows is left of the %d stitches at the chest when both edges lose alike", wide),
-			"across_rule", field)
+			"across_rule", field, wideField)
 	}
 	return n
 }

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"reflect"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -12,12 +13,38 @@ import (
 	"example.com/knitmath/knitmath/measure"
 )
 
-// What a refusal offers: "; 6 would do", "; 4.5 cm or 6 cm would do", and what does only with what it offers for others.
-var offer = regexp.MustCompile(`; ([0-9.]+)(?: (cm|in|degrees))?(?: or ([0-9.]+)(?: (?:cm|in|degrees))?)? would do` +
+// What a refusal offers: "; 6 would do", "; 4.5 cm or 6 cm would do", "; a remainder of 3 would do", and what does only with
+// what it offers for others.
+var offer = regexp.MustCompile(`; (?:a remainder of )?([0-9.]+)(?: (cm|in|degrees))?(?: or ([0-9.]+)(?: (?:cm|in|degrees))?)? would do` +
 	`( together with the others)?$`)
 
 // twice is one number that a refusal has said already: "can only have 2; 2 would do".
 var twice = regexp.MustCompile(` (?:only have|take) ([0-9.]+); ([0-9.]+) would do$`)
+
+// mends is what a refusal says would mend one of its faults, of a remainder.
+var mends = regexp.MustCompile(`; a remainder of (\d+) would mend this$`)
+
+// checkMends asks a refused question again with what is said to mend one of its faults, and gives how many were asked.
+func checkMends[Q any](t *testing.T, question Q, err error, ask func(Q) error) (asked int) {
+	t.Helper()
+	var refused *fault.InputError
+	errors.As(err, &refused)
+	for _, v := range refused.Violations {
+		said := mends.FindStringSubmatch(v.Detail)
+		if said == nil {
+			continue
+		}
+		changed := question
+		n, _ := strconv.Atoi(said[1])
+		turn(&changed, v.Field, float64(n))
+		var then *fault.InputError
+		if asked++; errors.As(ask(changed), &then) &&
+			slices.ContainsFunc(then.Violations, func(w fault.Violation) bool { return w.Field == v.Field }) {
+			t.Errorf("%+v: %v\nbut with that %v", question, err, then)
+		}
+	}
+	return asked
+}
 
 // without ends a refusal of a field that the question does without.
 const without = "; leave it out, and what does is taken"
@@ -65,7 +92,7 @@ func Offers(err error) (offers []Offer) {
 // many were asked.
 func CheckOffers[Q any](t *testing.T, question Q, err error, ask func(Q) error) int {
 	t.Helper()
-	asked := 0
+	asked := checkMends(t, question, err, ask)
 	offers := Offers(err)
 	for line := range strings.SplitSeq(err.Error(), "; gauge") {
 		if said := twice.FindStringSubmatch(line); said != nil && said[1] == said[2] && len(offers) == 1 {
@@ -104,9 +131,16 @@ func (o Offer) take(question any, i int) {
 	}
 }
 
-// turn sets a field of a question, which is named as on the wire, and is a pointer to a number.
+// turn sets a field of a question, which is named as on the wire, and is a pointer to a number, or to a rule of
+// counts, of which it sets the remainder.
 func turn(question any, field string, to float64) {
 	pointer := fieldOf(question, field)
+	if pointer.Type().Elem().Kind() == reflect.Struct {
+		rule := reflect.New(pointer.Type().Elem())
+		rule.Elem().Set(pointer.Elem())
+		pointer.Set(rule)
+		pointer = rule.Elem().FieldByName("Remainder")
+	}
 	number := reflect.New(pointer.Type().Elem())
 	if number.Elem().CanInt() {
 		number.Elem().SetInt(int64(to))

@@ -63,7 +63,7 @@ func TestRuleOfTheFrontsNeck(t *testing.T) {
 		t.Fatal("planned")
 	}
 	offers := knittest.Offers(err)
-	if len(offers) != 1 || len(offers[0].Values) != 1 || offers[0].Values[0] != 107 {
+	if len(offers) != 2 || len(offers[0].Values) != 1 || offers[0].Values[0] != 107 {
 		t.Errorf("%v: %v", err, offers)
 	}
 	knittest.CheckOffers(t, in, err, ask)

@@ -2,6 +2,7 @@ package neck
 
 import (
 	"example.com/knitmath/knitmath/advice"
+	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -29,5 +30,6 @@ func (in Input) advised(err error) error {
 		advice.Knob{Field: "shoulder_slope_rows", Count: &in.ShoulderSlopeRows, Most: MaxSlopeRows, Optional: true},
 		advice.Knob{Field: "shoulder_slope_cm", Cm: &in.ShoulderSlopeCm, Most: MaxSlopeCm, Optional: true},
 		advice.Knob{Field: "shoulder_slope_degrees", Cm: &in.ShoulderSlopeDegrees, Of: "degrees", Most: MaxSlopeDegrees, Optional: true},
-		advice.Knob{Field: "armhole_rows", Count: &in.ArmholeRows, Least: MinArmholeRows, Most: MaxArmholeRows})
+		advice.Knob{Field: "armhole_rows", Count: &in.ArmholeRows, Least: MinArmholeRows, Most: MaxArmholeRows},
+		gauge.RemainderKnob("width_rule", &in.WidthRule), gauge.RemainderKnob("neck_rule", &in.NeckRule))
 }
