@@ -150,7 +150,7 @@ func together(turned []Knob, tries int, said map[string]string, cheap func() boo
 }
 
 // mends says of the fields whose parts are turned alone with which value they are not refused any more, though others are,
-// or that there is none: what was turned before is as it was asked.
+// or that there is none, or not in the time: what was turned before is as it was asked.
 func mends(turned []Knob, tries int, cheap func() bool, ask func() error) map[string]string {
 	said := map[string]string{}
 	for _, k := range turned {
@@ -165,6 +165,8 @@ func mends(turned []Knob, tries int, cheap func() bool, ask func() error) map[st
 			said[k.Field] = "; " + k.What + strconv.Itoa(int(found[0])) + " would mend this"
 		} else if cheap() {
 			said[k.Field] = "; no remainder would mend this"
+		} else {
+			said[k.Field] = "; what would do takes too long to look for"
 		}
 	}
 	return said

@@ -23,8 +23,12 @@ func (s settled) depthMoved(was settled) string {
 
 // capMoved is "a cap of 40 rows (1.4 cm higher)".
 func (s settled) capMoved(was settled) string {
-	return "a cap of " + strconv.Itoa(s.capRows) + " rows" +
-		s.by(was.in.CapHeightCm, s.rw.SizeCm(s.capRows-was.capRows), "higher", "lower")
+	return "a cap of " + strconv.Itoa(s.capRows) + " rows" + was.higher(s)
+}
+
+// higher is " (1.4 cm higher)", of a cap that has been moved.
+func (s settled) higher(moved settled) string {
+	return moved.by(s.in.CapHeightCm, s.rw.SizeCm(moved.capRows-s.capRows), "higher", "lower")
 }
 
 // by is " (1.4 cm deeper)": of a measure that is given in cm what it was moved by, nothing where

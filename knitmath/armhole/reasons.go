@@ -81,20 +81,6 @@ func (s settled) notices(out Armhole) []report.Notice {
 	return list
 }
 
-// uprightNotices tell of a cap that its height leaves no bell of.
-func (s settled) uprightNotices(out Armhole) []report.Notice {
-	steps, apart := out.Cap.Steps, 0
-	for i := 1; i < len(steps); i++ {
-		apart = max(apart, steps[i].RowNumber-steps[i-1].RowNumber)
-	}
-	if s.capRows == 0 || apart <= slowest && !out.sew.top.plan.Kinked {
-		return nil
-	}
-	return []report.Notice{{Reason: CapUpright, Field: s.heightField, Description: "a cap " + report.CountOf(out.Cap.HeightRows, "rows") +
-		" high is no bell here: up to " + report.CountOf(apart, "rows") + " lie from one step of its edge to the next, where " +
-		strconv.Itoa(slowest) + " are usual"}}
-}
-
 // unlikeRule is by how many cm a cap is higher or lower than two thirds of the armhole, 0 where it is little.
 func (s settled) unlikeRule(rows int) float64 {
 	off := s.rw.SizeCm(rows) - s.ruleCm(CapHeightRuleTwoThirds)

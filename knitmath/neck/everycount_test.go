@@ -31,7 +31,7 @@ func ruled(seed uint64) Input {
 // Every count is one that its rule allows; what is refused for a rule says what would do, which is planned as it is printed,
 // or which remainder would mend this fault, or that none would.
 func TestEveryCountUnderItsRule(t *testing.T) {
-	done, refused, told, silent := 0, 0, 0, 0
+	done, refused, told := 0, 0, 0
 	for seed := range knittest.Sweep(4_000, 400) {
 		in := ruled(uint64(seed))
 		out, err := PlanNeckline(in)
@@ -40,8 +40,9 @@ func TestEveryCountUnderItsRule(t *testing.T) {
 			n := min(knittest.CheckOffers(t, in, err, ask), 1)
 			if strings.Contains(err.Error(), "_rule: ") && !strings.Contains(err.Error(), "must be from ") {
 				refused++
-				if told += n; n == 0 && !strings.Contains(err.Error(), "; no remainder would mend this") {
-					silent++ // too dear to look for all that might
+				if told += n; n == 0 && !strings.Contains(err.Error(), "; no remainder would mend this") &&
+					!strings.Contains(err.Error(), "; what would do takes too long to look for") {
+					t.Errorf("question %d is told nothing: %v", seed, err)
 				}
 			}
 			continue
@@ -59,8 +60,8 @@ func TestEveryCountUnderItsRule(t *testing.T) {
 			}
 		}
 	}
-	t.Logf("%d planned, %d refused for a rule, %d of them told what would do, %d nothing", done, refused, told, silent)
-	if 100*silent > refused || 10*told < 9*refused || min(done, refused) < knittest.Sweep(1_000, 90) {
+	t.Logf("%d planned, %d refused for a rule, %d of them told what would do", done, refused, told)
+	if 10*told < 9*refused || min(done, refused) < knittest.Sweep(1_000, 90) {
 		t.Errorf("%d planned, %d refused for a rule, %d of them told what would do", done, refused, told)
 	}
 }
