@@ -2,6 +2,7 @@ package knittest
 
 import (
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -39,15 +40,25 @@ func CheckDirections(t *testing.T, at string, lines []string) {
 // 13 times"; empty where there is none.
 func NumbersRunTogether(lines []string) string {
 	for _, line := range lines {
-		if together.MatchString(line) {
+		if strings.Contains(line, " times") && together.MatchString(line) {
 			return line
 		}
 	}
 	return ""
 }
 
+// needs are words of which a text has some wherever an expression is found: they are looked for in no time, and it in much.
+var needs = map[*regexp.Regexp][]string{
+	marking: {"pm", "Place a marker", "Mark the"}, marked: {"sm", "to m", "before m", "until m", "centre st"},
+	unmarked: {"remove m", "marker out", "move the mark", "begins there"}, resting: {"on hold", "smooth waste yarn"},
+	taken: {"back on the needles", "waste yarn out"},
+}
+
 // place is where a text first says something, -1 where it does not.
 func place(all string, r *regexp.Regexp) int {
+	if !slices.ContainsFunc(needs[r], func(s string) bool { return strings.Contains(all, s) }) {
+		return -1
+	}
 	if found := r.FindStringIndex(all); found != nil {
 		return found[0]
 	}
@@ -77,6 +88,9 @@ func restingWrong(all string) string {
 		if !joined(all[back:]) {
 			return "no yarn is joined to stitches that rested"
 		}
+	}
+	if !strings.Contains(all, "ick up and knit ") {
+		return ""
 	}
 	if at := pickedUp.FindStringIndex(all); at != nil && !joined(all[:at[1]]) {
 		return "stitches are picked up with no yarn"

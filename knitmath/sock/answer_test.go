@@ -16,6 +16,8 @@ import (
 var clumsy = regexp.MustCompile(`\b1 (stitches|rows|rounds|times|rows|slipped stitches|flap rows|decrease rounds)\b|` +
 	`\b[kp]0\b|\b0 (more times|times)\b|  |\.\.|\b(11st|12nd|13rd|1th|2th|3th)\b|%!|\bplain\b|, \.|one of it`)
 
+var linesRead = map[string]bool{}
+
 // checkWords reads everything that an answer says.
 func checkWords(t *testing.T, at string, a report.Answer, notices []report.Notice) {
 	t.Helper()
@@ -25,9 +27,13 @@ func checkWords(t *testing.T, at string, a report.Answer, notices []report.Notic
 		all = append(all, n.Description)
 	}
 	for _, line := range all {
+		if linesRead[line] {
+			continue // as most of a pattern is like another's
+		}
 		if found := clumsy.FindString(line); found != "" || line == "" {
 			t.Fatalf("%s: %q in %q", at, found, line)
 		}
+		linesRead[line] = true
 	}
 	for _, line := range all[:len(all)-len(notices)] {
 		if last := line[len(line)-1]; last != '.' && last != ':' {
