@@ -162,7 +162,7 @@ func (s *scanner) roundShort() {
 // mixed passes over a whole number and a fraction, "3 1/4", of which a length is made.
 func (s *scanner) mixed() bool {
 	i := s.digitsEnd()
-	rest := s.source[i:min(len(s.source), i+6)]
+	rest := s.source[i:min(len(s.source), i+10)]
 	if i == s.at || !fractionOf(rest) || crossingOf(rest) {
 		return false
 	}
@@ -170,10 +170,11 @@ func (s *scanner) mixed() bool {
 	return true
 }
 
-// fractionOf reports whether a text begins with a space and a fraction of a unit, " 1/4".
+// fractionOf reports whether a text begins with a space and a fraction of a unit, " 1/4", and not with numbers for two sizes or
+// more: "Rep Rnds 1-8 2/3/4 times", "1-8 2/3 more times".
 func fractionOf(rest string) bool {
-	return len(rest) >= 4 && rest[0] == ' ' && rest[1] >= '1' && rest[1] <= '7' && rest[2] == '/' &&
-		strings.Contains("2348", rest[3:4]) && (len(rest) == 4 || rest[4] < '0' || rest[4] > '9')
+	return len(rest) >= 4 && rest[0] == ' ' && rest[1] >= '1' && rest[1] < rest[3] && rest[2] == '/' && strings.Contains("2348", rest[3:4]) &&
+		(len(rest) == 4 || (rest[4] < '/' || rest[4] > '9')) && !strings.HasPrefix(rest[4:], " more") && !strings.HasPrefix(rest[4:], " time")
 }
 
 // crossingOf reports whether what looks like a fraction is that of a cable, " 1/2 LC".
