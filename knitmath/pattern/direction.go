@@ -15,7 +15,7 @@ func (p *parser) direction(line *Line) bool {
 	}
 	save, found, before := p.next, p.found.mark(), line.info
 	for _, read := range [...]reader{(*parser).calledInBracket, (*parser).orderSaid,
-		(*parser).halfForHeel, (*parser).fabricOfLabel, (*parser).ribSpelt, (*parser).rowsInTurn,
+		(*parser).halfForHeel, (*parser).inRoundAgain, (*parser).fabricOfLabel, (*parser).ribSpelt, (*parser).rowsInTurn,
 		(*parser).threeNeedle, (*parser).ontoNeedle, (*parser).fabricRows, (*parser).bareRepeat,
 		(*parser).charted, (*parser).contInThisWay, (*parser).thenEveryRow, (*parser).changesLead, (*parser).colourAtCountTold,
 		(*parser).patternReps, (*parser).changeThisWay, (*parser).onTheseAlone, (*parser).heldTold, (*parser).castOnFreed, (*parser).putOn} {

@@ -171,7 +171,7 @@ func (r *runner) toldBeside(i int) {
 	}
 	r.placed = r.placed || info.places
 	r.turnSaid = r.turnSaid || info.turnsWork
-	r.piecesTold(info)
+	r.piecesTold(i)
 	r.marks.lost = r.marks.lost || info.places && r.marks.count == 0
 	r.fresh = r.fresh || info.heading
 	r.compareAlone(i)
@@ -179,12 +179,16 @@ func (r *runner) toldBeside(i int) {
 
 // piecesTold takes what words say of which stitches are worked: those of a piece that stays on the
 // needle, these alone, each side by itself, or none, as the last is fastened off.
-func (r *runner) piecesTold(info *lineInfo) {
+func (r *runner) piecesTold(i int) {
+	info := &r.piece.Lines[i].info
 	if n := len(r.held); info.anotherStays && n > 0 && r.known && r.now.total() == 0 {
 		r.begin(r.held[n-1])
 	}
 	if info.onThese {
 		r.restAside()
+	}
+	if info.joinsAside != joinsNone {
+		r.joinAside(&r.piece.Lines[i])
 	}
 	if info.eachSide {
 		r.oneSide()

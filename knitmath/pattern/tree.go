@@ -183,21 +183,22 @@ type lineInfo struct {
 	chartStitches int      // that a repeat of a chart takes, 0 for none
 	partsTold     []partOf // all that the count is made of, at partsAt
 	partsAt       span
-	rib           int         // stitches that a repeat of a rib takes which is worked on all, 0 for none
-	ribAs         bool        // in the rib that rows of the text write
-	chartOver     []int       // stitches that it is worked on in all
-	chartTimes    []int       // how often it is worked in a row
-	unnamed       bool        // the other way is another way to make its increases
-	labelLast     int32       // the last number of the label of a repeat, 0 for none
-	eachSide      bool        // the sides of what was bound off are worked one after the other
-	speaksOfHeld  bool        // a line that could not be read may put stitches aside
-	onThese       bool        // what the last turn left is put aside
-	turnsWork     bool        // it says "turn"
-	restOf        restOf      // stitches without a number that are taken up again
-	holdRest      bool        // "turn, leaving rem 38 sts on holder"
-	rest          []int       // how many those are, if it is said
-	again         [2]int16    // the lines that are worked again, from and before
-	edgeTimes     []int       // how often stitches are bound off at an edge, on rows that are not followed
+	rib           int      // stitches that a repeat of a rib takes which is worked on all, 0 for none
+	ribAs         bool     // in the rib that rows of the text write
+	chartOver     []int    // stitches that it is worked on in all
+	chartTimes    []int    // how often it is worked in a row
+	unnamed       bool     // the other way is another way to make its increases
+	labelLast     int32    // the last number of the label of a repeat, 0 for none
+	eachSide      bool     // the sides of what was bound off are worked one after the other
+	speaksOfHeld  bool     // a line that could not be read may put stitches aside
+	onThese       bool     // what the last turn left is put aside
+	turnsWork     bool     // it says "turn"
+	restOf        restOf   // stitches without a number that are taken up again
+	holdRest      bool     // "turn, leaving rem 38 sts on holder"
+	rest          []int    // how many those are, if it is said
+	again         [2]int16 // the lines that are worked again, from and before
+	edgeTimes     []int    // how often stitches are bound off at an edge, on rows that are not followed
+	joinsAside    joinsLeftOut
 	edges1        []int       // stitches at the edges that are kept out of a stitch pattern
 	adapting      bool        // the rows are worked with as many plain stitches as there are
 	centre        []int       // markers are placed on either side of so many stitches in the middle
