@@ -262,6 +262,9 @@ func (p *parser) claimSized(line *Line, numbers []int, tail *claimTail, from spa
 		return false
 	}
 	p.claimed(line, tidy(numbers), *tail, at)
+	if line.info.unwrapped = tail.unwrapped && line.info.partial != nil; line.info.unwrapped {
+		p.wrappedTold(line)
+	}
 	if tail.parts != nil {
 		p.partsAddUp(line, tail.parts, tail.partsAt)
 	}

@@ -9,6 +9,7 @@ type claimTail struct {
 	inWork     bool  // that of the stitches that are worked from here on
 	between    bool  // that between two markers
 	part       bool  // the count is of a part of the stitches
+	unwrapped  bool  // it is that between the wraps of short rows
 	named      bool  // that of a gusset or a thumb, "13 gusset sts"
 	needles    bool  // the count is that of each needle
 	eachNeedle bool  // the second count is
@@ -162,12 +163,15 @@ func (p *parser) claimOfPart(tail *claimTail) bool {
 	switch {
 	case p.skipPhrase(claimSides):
 		tail.sides = true
-	case p.accept("between"):
-		tail.between = true
 	case p.skipPhrase(claimGusset):
 		tail.named = true
 	case p.skipPhrase(claimInWork):
 		tail.inWork = true
+	case p.accept("unwrapped"), p.acceptAny(betweenTurns):
+		p.acceptAny(inMiddle)
+		tail.unwrapped = true
+	case p.accept("between"):
+		tail.between = true
 	default:
 		return p.skipPhrase(claimPart)
 	}

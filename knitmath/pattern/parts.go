@@ -63,6 +63,10 @@ func onEach(total, n, places int64) int64 {
 // row has divided the stitches and no part is, it is a mistake; else it is asked.
 func (r *runner) comparePart(l *Line, before hand, n int64) {
 	total := r.now.total()
+	if l.info.unwrapped {
+		r.compareUnwrapped(l, n)
+		return
+	}
 	if !l.info.between && (n == total || slices.Contains(r.held, n) || r.aside > 0 && r.aside == n) {
 		return
 	}

@@ -199,6 +199,9 @@ type lineInfo struct {
 	again         [2]int16 // the lines that are worked again, from and before
 	edgeTimes     []int    // how often stitches are bound off at an edge, on rows that are not followed
 	joinsAside    joinsLeftOut
+	unwrapped     bool  // the part is what lies between the turns of short rows
+	wrapped       []int // so many lie beyond them on each side, at wrappedAt
+	wrappedAt     span
 	edges1        []int       // stitches at the edges that are kept out of a stitch pattern
 	adapting      bool        // the rows are worked with as many plain stitches as there are
 	centre        []int       // markers are placed on either side of so many stitches in the middle
