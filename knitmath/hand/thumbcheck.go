@@ -94,7 +94,7 @@ func settleGap(c *fault.Checks, t *thumb, in ThumbInput) {
 	}
 	if t.palm < t.beside {
 		c.Infeasible(report.CountOf(t.beside, "stitches")+" beside the gusset "+report.Are(t.beside)+" held too, and the palm has "+
-			strconv.Itoa(t.palm)+" before it; as many will do", "palm_stitches", "beside_stitches")
+			strconv.Itoa(t.palm)+" before it", "palm_stitches", "beside_stitches")
 		return
 	}
 	c.Infeasible("the palm has "+report.CountOf(palm, "stitches")+", of which the thumb takes "+strconv.Itoa(of)+", with "+
