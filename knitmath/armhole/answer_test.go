@@ -247,15 +247,6 @@ func FuzzPlan(f *testing.F) {
 	})
 }
 
-func BenchmarkPlan(b *testing.B) {
-	in := pullover()
-	for b.Loop() {
-		if _, err := Plan(in); err != nil {
-			b.Fatal(err)
-		}
-	}
-}
-
 // Shoulders begin with a right-side row, as PlanNeckline has them: an armhole's rows are even,
 // whatever is asked, and those nearest to it; of a saddle with half of its strap.
 func TestArmholesEndAfterAWrongSideRow(t *testing.T) {
