@@ -1,9 +1,7 @@
 package armhole
 
 import (
-	"fmt"
 	"math"
-	"slices"
 	"strings"
 	"testing"
 
@@ -217,92 +215,6 @@ func TestStrapFitsBothShoulders(t *testing.T) {
 	in.NeckStitches = new(3)
 	_, err := Plan(in)
 	knittest.WantViolations(t, err, "across_front_stitches INFEASIBLE")
-}
-
-func TestStyleFaults(t *testing.T) {
-	all := Input{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, ChestCm: new(92.0), AcrossBackCm: new(36.0), ArmholeDepthCm: new(19.5),
-		UpperArmCm: new(28.5), AcrossFrontStitches: new(70), UnderarmStitches: new(5), LargestGroupStitches: new(3), ShapingRows: new(20),
-		CapHeightRows: new(40), CapTopCm: new(7.0), NeckCm: new(14.0), TopRule: &gauge.CountRule{}, UnderarmRule: &gauge.CountRule{},
-		AcrossRule: &gauge.CountRule{}}
-	ofCap := []string{"across_front_stitches CONTRADICTORY", "largest_group_stitches CONTRADICTORY", "shaping_rows CONTRADICTORY",
-		"cap_height_rows CONTRADICTORY", "cap_top_cm CONTRADICTORY", "top_rule CONTRADICTORY"}
-	for _, c := range []struct {
-		style Style
-		want  []string
-	}{
-		{StyleDrop, append(slices.Clone(ofCap), "across_back_cm CONTRADICTORY", "across_rule CONTRADICTORY", "underarm_stitches CONTRADICTORY",
-			"underarm_rule CONTRADICTORY", "neck_cm CONTRADICTORY", "underarm_rule CONTRADICTORY")},
-		{StyleModifiedDrop, append(slices.Clone(ofCap), "neck_cm CONTRADICTORY", "underarm_rule CONTRADICTORY", "underarm_stitches CONTRADICTORY",
-			"across_back_cm CONTRADICTORY", "underarm_rule CONTRADICTORY")},
-		{StyleSetIn, []string{"neck_cm CONTRADICTORY", "underarm_rule CONTRADICTORY",
-			"across_front_stitches INFEASIBLE"}},
-		{5, []string{"style UNKNOWN_VALUE"}},
-	} {
-		in := all
-		in.Style = c.style
-		_, err := Plan(in)
-		t.Run(fmt.Sprint(c.style), func(t *testing.T) {
-			if c.style == 5 {
-				if err == nil || !strings.Contains(err.Error(), "style") {
-					t.Error(err)
-				}
-				return
-			}
-			knittest.WantViolations(t, err, c.want...)
-		})
-	}
-}
-
-func TestSleeveNarrow(t *testing.T) {
-	in := Input{Gauge: &gauge.Gauge{Stitches: 20, Rows: 30}, Style: StyleDrop, ChestCm: new(90.0), ArmholeDepthCm: new(15.0),
-		UpperArmCm: new(30.0)}
-	if out := mustPlan(t, in); !hasNotice(out, SleeveNarrow) {
-		t.Errorf("%+v", out.Notices)
-	}
-	in.UpperArmCm = new(24.0)
-	if out := mustPlan(t, in); len(out.Notices) != 0 {
-		t.Errorf("%+v", out.Notices)
-	}
-}
-
-// Rules bind the width across, the underarm and the top, each among what the others leave.
-func TestRulesBind(t *testing.T) {
-	bound := 0
-	for across := 30.0; across < 42; across += 0.5 {
-		in := pullover()
-		in.AcrossBackCm = &across
-		in.AcrossRule = &gauge.CountRule{Multiple: new(6), Remainder: new(1)}
-		in.UnderarmRule = &gauge.CountRule{Multiple: new(3)}
-		in.TopRule = &gauge.CountRule{Multiple: new(4), Remainder: new(2)}
-		out, err := Plan(in)
-		if err != nil {
-			knittest.CheckInputError(t, err)
-			continue
-		}
-		bound++
-		if out.Back.EndStitches%6 != 1 || out.UnderarmStitches%3 != 0 || out.Cap.EndStitches%4 != 2 ||
-			math.Abs(out.Back.GreatestDepartureStitches) > 4 {
-			t.Errorf("%d across, %d at the underarm, %d at the top", out.Back.EndStitches, out.UnderarmStitches, out.Cap.EndStitches)
-		}
-		if off := float64(out.Back.EndStitches) - across*2.2; math.Abs(off) > 3.01 {
-			t.Errorf("%v cm: %d stitches", across, out.Back.EndStitches)
-		}
-	}
-	if bound < 15 {
-		t.Errorf("%d bound", bound)
-	}
-	in := pullover()
-	in.AcrossRule = &gauge.CountRule{Multiple: new(2)} // the back has 107
-	_, err := Plan(in)
-	knittest.WantViolations(t, err, "across_rule INFEASIBLE", "across_back_cm INFEASIBLE", "chest_cm INFEASIBLE")
-	in = pullover()
-	in.TopRule = &gauge.CountRule{Multiple: new(2), Remainder: new(1)} // the sleeve 74
-	_, err = Plan(in)
-	knittest.WantViolations(t, err, "top_rule INFEASIBLE", "upper_arm_cm INFEASIBLE")
-	in = pullover()
-	in.UnderarmRule = &gauge.CountRule{Multiple: new(50)}
-	_, err = Plan(in)
-	knittest.WantViolations(t, err, "underarm_rule INFEASIBLE")
 }
 
 // However far off a measure is, the refusal says what to move and by how much, and that does.

@@ -41,7 +41,7 @@ func (o Armhole) Summary() string {
 		s += ". The sleeve's cap is " + unit.Size(o.Cap.HeightCm) + " high, from " + fromTo(o.Cap) + ". "
 	}
 	return s + "Along the seam an armhole is " + unit.Size(o.ArmholeEdgeCm) + " around and " + edge + unit.Size(o.CapEdgeCm) +
-		" long: " + measure.Decimal(o.CapExcessPercent, 1) + " % longer."
+		" long: " + o.longer() + "."
 }
 
 // fromTo is "110 to 70 stitches".
@@ -117,4 +117,12 @@ func (o Armhole) straightSleeve() []string {
 		report.CountOf(p.start, "stitches") + ".",
 		"Sew the sleeve's top to the upright edges, its middle to the shoulder seam, and its edges above the marks to what is bound off " +
 			"at the underarms."}
+}
+
+// longer is "2.5 % longer".
+func (o Armhole) longer() string {
+	if percent := measure.Decimal(o.CapExcessPercent, 1); percent != "0" {
+		return percent + " % longer"
+	}
+	return "just as long"
 }

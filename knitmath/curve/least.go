@@ -1,0 +1,81 @@
+package curve
+
+// least is the departure of the nearest plan. It is looked for within half a stitch,
+// and where there is none within twice as much, and so on.
+func (p *planner) least() (int64, bool) {
+	for p.allowed = 5e5; p.allowed <= MaxDeparture*1e6; p.allowed *= 2 {
+		if off, ok := p.leastWithin(); ok {
+			return off, true
+		}
+	}
+	return 0, false
+}
+
+// unreached is the departure of a place that no plan leads to.
+const unreached = -1
+
+// leastWithin is the least greatest departure of a plan, if it is no more than what is
+// allowed: row by row, for every number of stitches that may be lost after it.
+func (p *planner) leastWithin() (int64, bool) {
+	// A group takes two rows where both edges have it, so that three rows are open.
+	open := &p.space.open
+	for i := range open {
+		open[i] = ofLength(open[i], p.Stitches+1)
+		for n := range open[i] {
+			open[i][n] = unreached
+		}
+	}
+	open[0][0] = 0
+	low, reached := 0, 0 // with fewer than low it has waited too long, with more than reached it lies too far in
+	for row := 1; row <= p.Rows; row++ {
+		before, after, later := open[(row-1)%3], open[row%3], open[(row+p.later())%3]
+		from := low
+		for low < p.Stitches && p.behind(low, row-1) {
+			low++
+		}
+		for reached < p.Stitches && !p.ahead(reached+1, row-1) {
+			reached++
+		}
+		for n := from; n <= reached; n++ {
+			off := before[n]
+			if off == unreached {
+				continue
+			}
+			before[n] = unreached
+			if n < low {
+				continue
+			}
+			reach(after, n, off)
+			if p.off(n, row-1) > p.allowed {
+				continue // ahead: later, perhaps
+			}
+			if p.singles[row] {
+				p.tryLeast(row, n, 1, p.most, false, off, after)
+			}
+			if p.groups[row] {
+				p.tryLeast(row, n, max(p.smallest, low-n), p.widest, true, off, later)
+			}
+		}
+	}
+	off := open[p.Rows%3][p.Stitches]
+	return off, off != unreached
+}
+
+// tryLeast takes steps of all sizes in a row.
+func (p *planner) tryLeast(row, before, smallest, largest int, group bool, off int64, to []int64) {
+	for n := smallest; n <= min(largest, p.Stitches-before); n++ {
+		if p.ahead(before+n, row) {
+			return
+		}
+		if step, _ := p.corners(row, before, n, group); step <= p.allowed {
+			reach(to, before+n, max(off, step))
+		}
+	}
+}
+
+// reach keeps the lesser departure.
+func reach(to []int64, n int, off int64) {
+	if to[n] == unreached || off < to[n] {
+		to[n] = off
+	}
+}
