@@ -144,3 +144,26 @@ func TestAdminFace(t *testing.T) {
 		t.Errorf("/metrics on the public face: HTTP %d", got.code)
 	}
 }
+
+// What takes long is told apart from what takes very long: histograms reach the longest
+// that an answer may take, 30 s.
+func TestHistogramsReachFar(t *testing.T) {
+	server := start(t, registerOdd)
+	server.send(t, "GET", "/version", "")
+	found := 0
+	for name, family := range gathered(t, server.registry) {
+		if family.GetType() != dto.MetricType_HISTOGRAM || !strings.HasSuffix(name, "_seconds") || strings.HasPrefix(name, "go_") {
+			continue
+		}
+		found++
+		for _, m := range family.GetMetric() {
+			buckets := m.GetHistogram().GetBucket()
+			if last := buckets[len(buckets)-1].GetUpperBound(); last < 30 {
+				t.Errorf("%s %v ends at %v s", name, m.GetLabel(), last)
+			}
+		}
+	}
+	if found < 2 {
+		t.Errorf("%d histograms", found)
+	}
+}
