@@ -53,7 +53,8 @@ func atEnd(steps []Step) bool {
 // holdsWorked reports whether an aside from token i on puts stitches aside that the steps before it
 // have worked.
 func (p *parser) holdsWorked(i int, info *lineInfo, steps []Step) bool {
-	return (info.worked || p.lastOfAll(i, steps)) && len(steps) > 0 && !(info.whole == wholeThese && leaveJust(steps, info.counts))
+	bare := p.tokens[i+1].is("on", "onto") && stopsAtStitch(steps) // "k20 and place on holder"
+	return (info.worked || bare || p.lastOfAll(i, steps)) && len(steps) > 0 && !(info.whole == wholeThese && leaveJust(steps, info.counts))
 }
 
 // stopsShort reports whether steps stop within the row: after a stitch that is not worked to any
