@@ -201,6 +201,9 @@ func (p *parser) placeAfter(i int) bool {
 
 // claim reads what claimAhead has seen.
 func (p *parser) claim(line *Line) bool {
+	if p.claimOfParts(line) {
+		return true
+	}
 	from := p.peek().span
 	closer := p.claimLead()
 	tail := claimTail{}

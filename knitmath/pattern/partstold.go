@@ -13,11 +13,15 @@ func (p *parser) partsTold(i int) int {
 	if !p.tokens[i].is(":", ";", ",", "(", "with") {
 		return 0
 	}
-	open := p.tokens[i].is("(")
-	i++
-	if end, _ := p.sizedEnd(i); end == 0 {
+	if end, _ := p.sizedEnd(i + 1); end == 0 {
 		return 0
 	}
+	return p.partsEnd(i+1, p.tokens[i].is("("))
+}
+
+// partsEnd is the index after parts that are told from token i on, in a bracket or up to the end of the sentence; 0 if they are
+// followed by anything else.
+func (p *parser) partsEnd(i int, open bool) int {
 	words := 0
 	for n := 0; n < 160; n++ {
 		t := &p.tokens[i]
