@@ -95,7 +95,7 @@ func (r *runner) gap(n, high int32, from int) int32 {
 	if r.sideRuled() && r.side != stitch.SideUnspecified {
 		return n + 1 // the rule is for the other side, which comes next
 	}
-	return min(r.written.next(n+1), r.written.nextRuled(n+1, from), high+1)
+	return min(r.written.next(n+1), r.written.nextRuled(n+1, min(from, r.since)), high+1)
 }
 
 // unwritten passes over so many rows from n on.
@@ -230,7 +230,7 @@ func (r *runner) exactly(n int32, from int) int {
 
 // ruled finds the line that says that it stands for every other row.
 func (r *runner) ruled(n int32, from int) int {
-	if line := r.written.ruled(n, from); line >= 0 {
+	if line := r.written.ruled(n, min(from, r.since)); line >= 0 { // also behind rows without a number
 		return line
 	}
 	if r.rule < 0 {

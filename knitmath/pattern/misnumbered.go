@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -108,8 +109,11 @@ func roomFor(lines []Line, i int) (rowRange, bool) {
 	case have.first == have.last:
 		return want, want.first == want.last
 	}
-	return want, want.first < want.last && (have.first == want.first || have.last == want.last)
+	return want, want.first < want.last && (have.first == want.first || have.last == want.last) && !slices.ContainsFunc(lines, ruling)
 }
+
+// ruling reports whether a line stands for other rows beside its own: one that seems to be left out may be one of them.
+func ruling(l Line) bool { return l.info.every != everyNone }
 
 // roomAtEnd is the number of a last row that goes on from another, where it has one that cannot stand
 // there: the very number of the row before it, or a lower one that begins no other set. Where rows are

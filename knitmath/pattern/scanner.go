@@ -201,7 +201,7 @@ func (s *scanner) word() {
 		case unicode.IsLetter(c) || isDigit(c):
 			s.advance(size)
 		case c == '-' && s.hyphenated():
-		case c == '-' && (s.sizesBegin(start) || s.passedOverNext(start)):
+		case c == '-' && (s.sizesBegin(start) || s.passedOverNext(start) || s.ordinalsFrom(start, size)):
 			return
 		case c == '-' && s.dashed(start, size):
 			return
@@ -221,6 +221,12 @@ func (s *scanner) sizesBegin(start int) bool {
 	}
 	counted := n == s.at && n > start+1 && strings.IndexByte("kKpP", s.source[start]) >= 0
 	return counted && s.at+1 < len(s.source) && isDigit(rune(s.source[s.at+1]))
+}
+
+// ordinalsFrom reports whether the dash at hand stands between two ordinals, "5th-8th rows".
+func (s *scanner) ordinalsFrom(start, size int) bool {
+	next := s.at + size
+	return start > 0 && isDigit(rune(s.source[start-1])) && s.at-start == len("th") && next < len(s.source) && isDigit(rune(s.source[next]))
 }
 
 // passedOverNext reports whether the dash at hand stands in "k2tog-psso", of "sl 1-k2tog-psso", where the number before
