@@ -249,26 +249,6 @@ func (p *parser) rowLabel(i int, info *lineInfo) int {
 	return end
 }
 
-// markersLabel is the index of the colon of "Place markers for the thumb gusset: K23, pm" at token i, a row that is
-// called after what it does; 0 if that is not what stands there.
-func (p *parser) markersLabel(i int) int {
-	if !p.tokens[i].is("place", "set", "setting", "placing") || !p.tokens[i+1].is("markers", "marker") {
-		return 0
-	}
-	for n := i + 2; n < i+8; n++ {
-		switch t := &p.tokens[n]; {
-		case t.is(":"):
-			if _, _, _, counted := split(p.tokens[n+1].text); counted || p.startsItem(n+1) && !p.tokens[n+1].is("place", "pm") {
-				return n
-			}
-			return 0
-		case t.kind != tokenWord:
-			return 0
-		}
-	}
-	return 0
-}
-
 // changeLabel is the index of the colon of "Decrease: k1, k2tog, k to end" at token i, a row that is called after
 // what it changes; 0 if that is not what stands there.
 func (p *parser) changeLabel(i int) int {

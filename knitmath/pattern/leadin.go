@@ -18,7 +18,7 @@ var leadIns = map[string]bool{"with": true, "using": true, "leaving": true, "beg
 func (p *parser) leadIn(info *lineInfo) {
 	p.led = ledPlace{}
 	for {
-		if p.leadWhen() || p.leadPlace(info) {
+		if p.leadWhen() || p.leadPlace(info) || p.markersLed() {
 			continue
 		}
 		t := p.peek()

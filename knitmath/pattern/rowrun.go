@@ -198,7 +198,7 @@ func (r *runner) countWrong(l *Line) bool {
 func (r *runner) unfollowed(i int, claimed bool) {
 	l := &r.piece.Lines[i]
 	if !r.workedUnread(i, claimed) {
-		r.marks.lost = r.marks.lost || r.facts[i].marks // it places them where that is not known
+		r.marks.lost = r.marks.lost || r.facts[i].marks || l.info.kind == lineUnread // it may place them, where is not known
 		r.unknown(l, claimed)
 	}
 	turn := stitch.Op(0)
