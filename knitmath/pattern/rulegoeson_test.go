@@ -6,8 +6,8 @@ import (
 )
 
 // TestRulesGoOnBehindRowsWithoutNumbers: a row that stands for every other one does so behind rows that have no number too, and
-// behind spans of numbers, written in several ways. By hand: 9 stitches become 17 and 25, and 19 at last. A row of the other kind that is left
-// out is told.
+// behind spans of numbers, written in several ways. By hand: 9 stitches become 17 and 25, and 19 at last. A row of the other
+// kind that is left out is told.
 func TestRulesGoOnBehindRowsWithoutNumbers(t *testing.T) {
 	for _, rule := range []string{"1st row and all WS rows: Purl.", "1st row (and every following WS row): Purl.",
 		"Row 1 (WS) and all WS rows: Purl."} {
