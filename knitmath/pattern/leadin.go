@@ -18,7 +18,7 @@ var leadIns = map[string]bool{"with": true, "using": true, "leaving": true, "beg
 func (p *parser) leadIn(info *lineInfo) {
 	p.led = ledPlace{}
 	for {
-		if p.leadWhen() || p.leadPlace(info) || p.markersLed() {
+		if p.leadWhen() || p.leadPlace(info) {
 			continue
 		}
 		t := p.peek()
@@ -30,8 +30,7 @@ func (p *parser) leadIn(info *lineInfo) {
 		case p.sideRemark(info):
 			continue
 		}
-		if end := p.everyRowLed(p.next); end != 0 {
-			p.next = end
+		if p.acceptEnd(p.everyRowLed(p.next)) {
 			continue
 		}
 		if end := p.edgesKept(p.next); end != 0 && p.tokens[end].is(",", "and") {
@@ -69,7 +68,7 @@ func (p *parser) leadWords() int {
 	if p.changesLed() {
 		return 0
 	}
-	return max(p.leadEnd(p.next), p.castLed(p.next))
+	return max(p.leadEnd(p.next), p.castLed(p.next), p.markersLabel(p.next))
 }
 
 // castLed is the index of the first cast-on of a text in the clause at token i, behind words about yarn and needles, "Take No. 14

@@ -22,12 +22,3 @@ func (p *parser) markersLabel(i int) int {
 	}
 	return 0
 }
-
-// markersLed passes over the same words within a row, "Rnd 1: place raglan markers: k22, pm".
-func (p *parser) markersLed() bool {
-	end := p.markersLabel(p.next)
-	if end != 0 {
-		p.next = end + 1
-	}
-	return end != 0
-}

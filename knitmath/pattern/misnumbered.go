@@ -109,7 +109,12 @@ func roomFor(lines []Line, i int) (rowRange, bool) {
 	case have.first == have.last:
 		return want, want.first == want.last
 	}
-	return want, want.first < want.last && (have.first == want.first || have.last == want.last) && !slices.ContainsFunc(lines, ruling)
+	return want, shortSpan(have, want) && !slices.ContainsFunc(lines, ruling)
+}
+
+// shortSpan reports whether a span of numbers begins or ends as the one that there is room for does.
+func shortSpan(have, want rowRange) bool {
+	return want.first < want.last && (have.first == want.first || have.last == want.last)
 }
 
 // ruling reports whether a line stands for other rows beside its own: one that seems to be left out may be one of them.
