@@ -82,6 +82,7 @@ func knitShape(t *testing.T, in Input, out Shape) []int {
 // checkLies compares every row with its length.
 func checkLies(t *testing.T, in Input, out Shape, counts []int) {
 	t.Helper()
+	knittest.CheckNotices(t, "PlanFlatShape", out.Notices)
 	st, rw := in.Gauge.Stitches/10, in.Gauge.Rows/10
 	inner, greatest, step := counts[0], 0.0, 1
 	if in.Direction == DirectionInwards {

@@ -12,6 +12,7 @@ import (
 // checkThumb knits both hands to a round above the thumb, binds off, and knits the thumb.
 func checkThumb(t *testing.T, in ThumbInput, out Thumb) {
 	t.Helper()
+	knittest.CheckNotices(t, "PlanThumb", out.Notices)
 	knittest.CheckFinite(t, out)
 	back := out.HandStitches / 2
 	for _, right := range []bool{true, false} {

@@ -43,6 +43,7 @@ func TestTopsAreKnit(t *testing.T) {
 
 func checkTop(t *testing.T, in MittenTopInput, out MittenTop) {
 	t.Helper()
+	knittest.CheckNotices(t, "PlanMittenTop", out.Notices)
 	knittest.CheckFinite(t, out)
 	m := knittest.CastOn(t, out.HandStitches, true)
 	next := 0

@@ -22,6 +22,11 @@ var linesRead = map[string]bool{}
 func checkWords(t *testing.T, at string, a report.Answer, notices []report.Notice) {
 	t.Helper()
 	knittest.CheckDirections(t, at, a.Directions())
+	method := "PlanToe"
+	if _, ok := a.(Heel); ok {
+		method = "PlanHeel"
+	}
+	knittest.CheckNotices(t, method, notices)
 	all := append([]string{a.Summary()}, a.Directions()...)
 	for _, n := range notices {
 		all = append(all, n.Description)

@@ -14,6 +14,7 @@ import (
 func checkCrownWords(t *testing.T, out Crown) {
 	t.Helper()
 	knittest.CheckDirections(t, out.Summary(), out.Directions())
+	knittest.CheckNotices(t, "PlanCrown", out.Notices)
 	lines := append(out.Directions(), out.Summary())
 	for _, n := range out.Notices {
 		lines = append(lines, report.Sentence(n.Description)+".")

@@ -32,6 +32,7 @@ func TestUnroundRings(t *testing.T) {
 					if err != nil {
 						continue
 					}
+					knittest.CheckNotices(t, "PlanSolid", out.Notices)
 					notice := noticeAt(out.Notices, "limbs[0].stitches")
 					least, greatest := flat(out, out.Limbs[0]).radii()
 					if notice == nil && (least < 0.77 || greatest > 1.29) || notice != nil && least > 0.83 && greatest < 1.21 {

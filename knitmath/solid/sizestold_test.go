@@ -36,6 +36,7 @@ func TestBodiesTellOfTheirWidth(t *testing.T) {
 			continue
 		}
 		planned++
+		knittest.CheckNotices(t, "PlanSolid", out.Notices)
 		if told(out.Notices, SizeUnmet) {
 			unmet++
 			offered += checkOfferedWedges(t, in, out)
@@ -88,6 +89,7 @@ func TestHatsTellOfTheirSizes(t *testing.T) {
 			continue
 		}
 		planned++
+		knittest.CheckNotices(t, "PlanCrown", out.Notices)
 		wanted := *in.HeadCm * (1 + *in.EasePercent/100)
 		if off := math.Abs(out.HatCm/wanted - 1); math.Abs(off-0.05) > 1e-4 && off > 0.05 != told(out.Notices, SizeUnmet) {
 			t.Errorf("%v, %v cm wanted, %v cm: %v", *in.Gauge, wanted, out.HatCm, out.Notices)

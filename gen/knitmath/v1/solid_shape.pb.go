@@ -814,7 +814,7 @@ type PlanSolidResponse struct {
 	//     then.
 	//   - SMALL_PART, at across_cm or points: it fits the cylinder for small parts.
 	//   - SIZE_UNMET, at across_cm or points: the widest round is over 5 % and over a stitch off what is wanted
-	//     there, as a round gains or loses wedge_count stitches at a time.
+	//     there, as a round gains or loses wedge_count stitches at a time; the description says how many wedges would do.
 	//   - SURFACE_UNMET, at across_cm or points: all stitches together are over 1 % and over a stitch a
 	//     round more or fewer than the surface has; the description says by how much.
 	//   - LIMB_UNROUND, at limbs.stitches: places of its ring lie nearer to its middle than 0.8 of their
