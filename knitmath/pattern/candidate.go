@@ -161,7 +161,12 @@ func (c *corrector) claims(f *Finding, i int) []candidate {
 			return nil
 		}
 	}
-	return e.candidate(c.piece.source, rowOfClaim(l, i), "")
+	found := e.candidate(c.piece.source, rowOfClaim(l, i), "")
+	row := rowEdits{corrector: c, row: i, steps: l.Steps}
+	for k := range found { // the row stays as it is
+		found[k].balanced, found[k].alike = balanced(l.Steps), row.alikeBeside()
+	}
+	return found
 }
 
 // rowOfClaim is the line of the row that is to be knit with another claim, -1 for none: where all of

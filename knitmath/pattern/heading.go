@@ -221,11 +221,8 @@ func (p *parser) lead(i, end int) int {
 	stop := min(end, i+7+4*bit(p.anyOf(i, i+7, "("))) // "Side trim (both sides alike): ..."
 	for n := i + 1; n < stop; n++ {
 		t := &p.tokens[n]
-		if t.is(":") || t.is("-") && n+1 < end && draft.Part(p.tokens[i].text) && t.start > p.tokens[n-1].end {
-			return n + 1
-		}
-		if t.is(",") && p.firstRowAt(n+1) {
-			return n + 1 // "Thumb gusset, Rnd 1: ..."
+		if to := p.leadStops(i, n, end); to != 0 {
+			return to
 		}
 		if p.tokens[n-1].is("make") && t.kind == tokenNumber { // "Earflap (make 2): CO 7 sts"
 			continue
@@ -235,6 +232,24 @@ func (p *parser) lead(i, end int) int {
 		}
 	}
 	return 0
+}
+
+// leadStops is where words at token i that lead a row or a direction in end, if they do at token n; else 0.
+func (p *parser) leadStops(i, n, end int) int {
+	t := &p.tokens[n]
+	switch {
+	case t.is(":"), t.is("-") && n+1 < end && draft.Part(p.tokens[i].text) && t.start > p.tokens[n-1].end,
+		t.is(",") && p.firstRowAt(n+1): // "Thumb gusset, Rnd 1: ..."
+		return n + 1
+	case p.sideBefore(n): // "Divide for neck (RS): K28, ..."
+		return n
+	}
+	return 0
+}
+
+// sideBefore reports whether "(RS):" stands at token n.
+func (p *parser) sideBefore(n int) bool {
+	return p.tokens[n].is("(") && p.sideOf(n+1) != 0 && p.tokens[n+2].is(")") && p.tokens[n+3].is(":")
 }
 
 // leadOfRow is the index after words at token i, and a colon or a dash, with which a first row or a cast-on is led in: "Then work

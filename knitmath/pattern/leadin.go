@@ -101,7 +101,10 @@ func (p *parser) sideRemark(info *lineInfo) bool {
 		return false
 	}
 	info.side = p.sideOf(p.next + 1)
-	p.next = end
+	if p.tokens[end-1].is(")") && p.tokens[end].is(":") {
+		end++
+	}
+	p.leadTo(end, info)
 	return true
 }
 

@@ -84,6 +84,9 @@ func stepOf(op stitch.Op) Step {
 	return Step{Operation: op, Times: one, takes: int16(op.Takes()), leaves: int16(op.Leaves())}
 }
 
+// wordOff is how far a word is off that is put in or taken out: more than a number that is typed wrong.
+const wordOff = 3
+
 // with tries the row with other steps in place of those from i to k in one of its lists, and notes
 // the change if it comes out.
 func (e *rowEdits) with(steps *[]Step, i, k int, others []Step, q candidate) {
@@ -91,7 +94,7 @@ func (e *rowEdits) with(steps *[]Step, i, k int, others []Step, q candidate) {
 	e.tried = append(append(append(e.tried[:0], was[:i]...), others...), was[k:]...)
 	*steps = e.tried
 	if e.allFit() {
-		q.row, q.balanced, q.alike, q.far = e.row, balanced(e.steps), e.alikeBeside(), 1
+		q.row, q.balanced, q.alike, q.far = e.row, balanced(e.steps), e.alikeBeside(), wordOff
 		e.found = append(e.found, q)
 	}
 	*steps = was
