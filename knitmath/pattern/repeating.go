@@ -90,9 +90,8 @@ func (p *parser) rowsRepeated(verb *token, info *lineInfo) bool {
 	if p.fromTheChange(info) {
 		return true
 	}
-	if p.peek().is("from") && p.ahead(1).row() {
-		p.next++
-		return p.rowsNamed(info)
+	if p.peek().is("from") && p.fromRow(info) {
+		return true
 	}
 	if verb.is("as", "same") || p.starsFollow() {
 		return false

@@ -115,6 +115,9 @@ func (s *scanner) mark(from span, c rune, size int) {
 		s.advance(size)
 	case c == '<' || c == '&':
 		s.markup(from, c, size)
+	case c == '°':
+		s.advance(size)
+		s.put(tokenWord, from, "degrees")
 	case s.arrowToCount(c, size):
 		s.put(tokenMark, from, "=")
 	case s.lineStart() && s.bullet(c, size), strings.ContainsRune(tickMarks, c), c >= firstEmoji:
