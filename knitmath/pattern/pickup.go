@@ -1,0 +1,185 @@
+package pattern
+
+import "example.com/knitmath/knitmath/draft"
+
+// pickingUp reads "pick up and knit 40 (44) sts along left front edge, 20 from back
+// neck": all stitches together.
+func (p *parser) pickingUp(line *Line) bool {
+	info := &line.info
+	if p.onlyRows || !p.peek().is("pick") || !p.pickUpWords() {
+		return false
+	}
+	var sum []int
+	rated := false
+	for more := true; more; {
+		first := p.next
+		var n []int
+		if p.rateFirst() {
+			rated = true
+		} else if n = p.pickedUpPart(); n == nil {
+			return false
+		} else {
+			sum = added(sum, n, p.sizes)
+		}
+		from := p.next
+		p.alongWhich(info)
+		if p.waited(first, from) {
+			info.waiting = append(info.waiting, Step{Name: takenUp, Times: n, at: p.tokens[first].to(p.last())})
+		}
+		more = p.pickUpAgain()
+	}
+	if p.peek().is(",") && p.startsItem(p.next+1) {
+		return false
+	}
+	if info.counts = sum; rated {
+		info.counts = nil // the line counts them, after these words
+	}
+	if info.kind != lineUnread {
+		info.kind = linePickUp
+	}
+	return true
+}
+
+// pickedUpPart reads how many stitches are picked up along an edge, nil if that is not what
+// stands there.
+func (p *parser) pickedUpPart() []int {
+	p.accept("a", "total", "of")
+	n := p.workedNumber()
+	if n == nil || p.peek().is("in") && p.ahead(1).is("one") {
+		return nil
+	}
+	n = without(n)
+	p.accept("st", "sts", "stitch", "stitches")
+	n = p.ledTwice(n)
+	if p.alongBoth() {
+		n = added(n, n, p.sizes)
+	}
+	if edges := p.alongEachOf(); edges > 0 {
+		n = p.timesEach(n, edges)
+	}
+	return n
+}
+
+// workedNumber reads a number, also one that is written with its stitch, "k41".
+func (p *parser) workedNumber() []int {
+	base, n, _, attached := split(p.peek().text)
+	if p.peek().kind != tokenWord || !attached || base != "k" {
+		return p.number()
+	}
+	at := p.peek().span
+	p.next++
+	return p.numbers(n, at)
+}
+
+// alongEachOf is how many edges "along each of the 4 sides" names, 0 if that is not what comes next.
+func (p *parser) alongEachOf() int {
+	i := p.next
+	for p.tokens[i].is("along", "from", "on", "at", "down", "up", "across") {
+		i++
+	}
+	if i == p.next || !p.tokens[i].is("each") || !p.tokens[i+1].is("of") {
+		return 0
+	}
+	if i += 2; p.tokens[i].is("the") {
+		i++
+	}
+	n := int(p.tokens[i].number)
+	if written, ok := p.tokens[i].written(); ok {
+		n = written
+	} else if p.tokens[i].kind != tokenNumber {
+		return 0
+	}
+	if !p.tokens[i+1].is("sides", "edges", "side", "edge", "other", "remaining", "rem", "short", "long") || n < 2 || n > 12 {
+		return 0
+	}
+	return n
+}
+
+// alongWhich passes over the edge along which stitches are picked up.
+func (p *parser) alongWhich(info *lineInfo) {
+	for n := 0; n < 18 && !p.remarkHere() && !p.endsAt(p.next) && !p.peek().is(",", ";", "(") && !p.claimAhead(); n++ {
+		t := p.peek()
+		if t.is("and") && p.numberAfter() || t.is("and", "then") && p.nextAt(p.next+1) {
+			return
+		}
+		if t.is("each", "both") && p.ahead(1).is("front", "fronts") && !p.trying {
+			p.ask(ReasonUnread, t.span, "how many stitches is that in all?")
+			info.kind = lineUnread
+		}
+		p.next++
+	}
+}
+
+// pickUpAgain reports whether the stitches of another edge follow, and goes on to them.
+func (p *parser) pickUpAgain() bool {
+	again := p.next
+	for _, told := range [...]int{p.rateAt(p.next + 1), p.phraseEnd(p.next+1, offHolder), p.gapClosed(p.next + 1)} {
+		if told != 0 && p.peek().is(",", ";") {
+			p.passTail(told)
+			again = told
+		}
+	}
+	if !p.accept(",", ";", "and") {
+		return false
+	}
+	p.accept("and", "then")
+	p.accept("pick")
+	p.accept("up")
+	p.accept("and")
+	if p.accept("knit", "k", "purl") {
+		p.accept("across")
+	}
+	end := p.workedEnd()
+	if end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("from", "along", "up", "down", "across", "at", "of") ||
+		p.tokens[end].stitches() && p.endsAt(end+1) && !draft.Part(p.tokens[end-1].text) {
+		// "3 sts in the gap; 14 sts." is a count: of no other edge is said where it lies
+		p.next = again
+		return false
+	}
+	return true
+}
+
+// workedEnd is the index after the next number, also one that is written with its stitch, and the part whose stitches these are; 0 if no
+// number comes next.
+func (p *parser) workedEnd() int {
+	end, _ := p.sizedEnd(p.next)
+	if base, _, _, attached := split(p.peek().text); p.peek().kind == tokenWord && attached && base == "k" {
+		end, _ = p.sizedMore(p.next+1, 1)
+	}
+	for k := end; end != 0 && draft.Part(p.tokens[k].text); k++ {
+		if p.tokens[k+1].stitches() {
+			return k + 1
+		}
+	}
+	return end
+}
+
+// remarkHere passes over a remark in brackets, "(one in each bump)", and is never true.
+func (p *parser) remarkHere() bool {
+	if end := p.bracketedRate(p.next); end != 0 {
+		p.next = end
+	} else if p.peek().is("(") && !p.claimAhead() {
+		if end := p.remarkEnd(p.next); end != 0 {
+			p.next = end
+		}
+	}
+	return false
+}
+
+func (p *parser) numberAfter() bool {
+	end, _ := p.sizedEnd(p.next + 1)
+	return end != 0 || p.ahead(1).is("pick")
+}
+
+// pickUpWords passes over "pick up and knit".
+func (p *parser) pickUpWords() bool {
+	return p.acceptAll("pick", "up", "and", "knit") || p.acceptAll("pick", "up", "and", "k") ||
+		p.acceptAll("pick", "up", "&", "knit") || p.acceptAll("pick", "up", "&", "k") || p.acceptAll("pick", "up", "and", "purl") ||
+		p.acceptAll("pick", "up", "knitwise") || p.upAndWorked() || p.acceptAll("pick", "up")
+}
+
+// upAndWorked passes over "pick up and" before "k18".
+func (p *parser) upAndWorked() bool {
+	base, _, _, attached := split(p.ahead(3).text)
+	return attached && base == "k" && p.acceptAll("pick", "up", "and")
+}
