@@ -108,8 +108,8 @@ func (c *corrector) workEdits(f *Finding, i int) []candidate {
 // claimMeant reports whether the row after a line went on from the count that the line
 // claims, and not from the one that it comes to.
 func (c *corrector) claimMeant(f *Finding, i int) bool {
-	if len(f.SizeNumbers) == 0 || c.changeAlone(f, i) {
-		return false
+	if l := &c.piece.Lines[i]; len(f.SizeNumbers) == 0 || c.changeAlone(f, i) || l.info.beside && f.at != l.info.claimAt {
+		return false // of a part beside the count another number is likelier
 	}
 	if alikeOff(f, len(c.piece.Lines[i].ClaimedStitches)) {
 		return true // nobody writes a count wrong by as much in every size

@@ -76,11 +76,7 @@ func (r *runner) walkOn(i int, p *profile, claimed bool) {
 	if r.marks.count == 0 {
 		r.shortOfMarks(r.walked(l))
 	}
-	ok := w.steps(r.walked(l))
-	if w.none != nil && r.movedBack() {
-		w = walker{runner: r, left: r.now.left, began: -1}
-		ok = w.steps(r.walked(l))
-	}
+	ok := w.stepsOrMovedBack(r.walked(l))
 	if w.reason == "" {
 		r.misplaced(&w, l)
 	}
@@ -89,7 +85,7 @@ func (r *runner) walkOn(i int, p *profile, claimed bool) {
 		return
 	}
 	o := w.outcome(p.turn != 0)
-	if o.reason != "" && r.markless() && r.unmarked(i, p, claimed) {
+	if o.reason != "" && (r.markless() && r.unmarked(i, p, claimed) || r.nonePlaced(i, p, claimed)) {
 		return
 	}
 	q := *p
@@ -109,6 +105,17 @@ func (r *runner) walkOn(i int, p *profile, claimed bool) {
 	r.finish(i, o)
 	r.loseMarks()
 	r.takeNextMarks()
+}
+
+// stepsOrMovedBack walks through a row, once more with a marker back in its place that was moved for a claim which the row shows wrong.
+func (w *walker) stepsOrMovedBack(steps []Step) bool {
+	left := w.left
+	ok := w.steps(steps)
+	if w.none != nil && w.movedBack() {
+		*w = walker{runner: w.runner, left: left, began: -1}
+		ok = w.steps(steps)
+	}
+	return ok
 }
 
 // takeNextMarks puts the markers where a round has left them that is no whole one, and reports whether the row was such a one.
@@ -136,7 +143,7 @@ func (r *runner) walkBeside(i int, p *profile, w *walker, claimed bool) {
 	if r.takeNextMarks() {
 		return
 	}
-	if r.known && !r.switched && w.steps(r.walked(l)) && w.pos <= w.left {
+	if r.known && !r.switched && w.stepsOrMovedBack(r.walked(l)) && w.pos <= w.left {
 		r.marks = w.after(before, p.turn != 0)
 	} else {
 		r.loseMarks()

@@ -60,6 +60,15 @@ func (p *parser) pickedUpPart() []int {
 	return n
 }
 
+// whereFrom reports whether it is said of stitches whose number ends before token i where they are picked up or waited. "k across 42
+// sts" alone is of those on the needle, and "3 sts in the gap; 14 sts." is a count.
+func (p *parser) whereFrom(i int) bool {
+	if !p.tokens[i].stitches() {
+		return p.tokens[i].is("from", "along", "up", "down", "across", "at", "of")
+	}
+	return draft.Part(p.tokens[i-1].text) || !p.endsAt(i+1) && !(p.last1().is("across") && p.clauseStopsAt(i+1))
+}
+
 // workedNumber reads a number, also one that is written with its stitch, "k41".
 func (p *parser) workedNumber() []int {
 	base, n, _, attached := split(p.peek().text)
@@ -129,10 +138,7 @@ func (p *parser) pickUpAgain() bool {
 	if p.accept("knit", "k", "purl") {
 		p.accept("across")
 	}
-	end := p.workedEnd()
-	if end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("from", "along", "up", "down", "across", "at", "of") ||
-		p.tokens[end].stitches() && p.endsAt(end+1) && !draft.Part(p.tokens[end-1].text) {
-		// "3 sts in the gap; 14 sts." is a count: of no other edge is said where it lies
+	if end := p.workedEnd(); end == 0 || !p.whereFrom(end) {
 		p.next = again
 		return false
 	}
@@ -181,5 +187,6 @@ func (p *parser) pickUpWords() bool {
 // upAndWorked passes over "pick up and" before "k18".
 func (p *parser) upAndWorked() bool {
 	base, _, _, attached := split(p.ahead(3).text)
-	return attached && base == "k" && p.acceptAll("pick", "up", "and")
+	ofRow := p.last1().is(":") && p.tokens[p.next-2].row() // beside stitches that are on the needle: steps of that row
+	return attached && base == "k" && !ofRow && p.acceptAll("pick", "up", "and")
 }

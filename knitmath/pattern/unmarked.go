@@ -19,12 +19,44 @@ func (r *runner) unmarked(i int, p *profile, claimed bool) bool {
 		return false
 	}
 	r.fault(KindReading, ReasonReading, l.info.at, 0, "where the markers are is not known: the count is followed, the places are not")
+	r.countAlone(i, p, t, claimed)
+	return true
+}
+
+// nonePlaced asks where the markers are of a round that goes past one, where none was placed before, and follows its count alone. The
+// beginning of the round, which is one, is not enough for it.
+func (r *runner) nonePlaced(i int, p *profile, claimed bool) bool {
+	l := &r.piece.Lines[i]
+	t, ok := looseTally(l.worked(), r.size)
+	first := firstToMark(l.Steps)
+	if !ok || first == nil || !r.round || r.marks.lost || r.marks.count > 0 || r.placed || r.now.left < t.takes {
+		return false
+	}
+	r.fault(KindQuestion, ReasonNoMarker, first.at, 0, "no marker was placed before: where does it lie?")
+	r.countAlone(i, p, t, claimed)
+	return true
+}
+
+// firstToMark is the first step that goes to a marker, and not to the gap of a turn; nil if none does.
+func firstToMark(steps []Step) *Step {
+	for k := range steps {
+		if s := &steps[k]; s.BeforeMarkerStitches != nil && !s.gap {
+			return s
+		}
+		if s := firstToMark(steps[k].Steps); s != nil {
+			return s
+		}
+	}
+	return nil
+}
+
+// countAlone goes on after a row whose stitches change by a tally, and of which it is not known where its markers are.
+func (r *runner) countAlone(i int, p *profile, t tally, claimed bool) {
 	q := *p
 	q.stretches, q.turn = true, 0
 	r.shiftOther(t.leaves - t.takes)
 	r.fitting(i, &q, outcome{takes: r.now.left, leaves: r.now.left - t.takes + t.leaves}, claimed)
 	r.marks = marks{lost: true}
-	return true
 }
 
 // shortOfMarks compares what stands between "k to 3 sts before m" and "sl m" with those 3 stitches, wherever the marker lies.
