@@ -20,6 +20,7 @@ var smallSets = []struct {
 	{"fourth.json", 38, 1, 24},
 	{"fifth.json", 34, 1, 26},
 	{"sixth.json", 16, 1, 12}, // 20 pieces
+	{"seventh.json", 0, 0, 0},
 }
 
 // TestSmallThings asks each set and prints how many were and are read right.

@@ -29,7 +29,7 @@ func (r *runner) nonePlaced(i int, p *profile, claimed bool) bool {
 	l := &r.piece.Lines[i]
 	t, ok := looseTally(l.worked(), r.size)
 	first := firstToMark(l.Steps)
-	if !ok || first == nil || !r.round || r.marks.lost || r.marks.count > 0 || r.placed || r.now.left < t.takes {
+	if !ok || first == nil || !r.facts[i].slipsMarker || !r.round || r.marks.lost || r.marks.count > 0 || r.placed || r.now.left < t.takes {
 		return false
 	}
 	r.fault(KindQuestion, ReasonNoMarker, first.at, 0, "no marker was placed before: where does it lie?")
