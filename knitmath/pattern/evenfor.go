@@ -25,12 +25,38 @@ func (p *parser) evenFor(info *lineInfo) bool {
 		for p.accept("have", "has", "are", "been", "worked", "completed", "done", "knitted", "knit", "in", "all", "total", "altogether") {
 			info.total = info.total || p.last1().is("all", "total", "altogether")
 		}
-		if !info.total && !p.last1().row() && !p.onlyRows {
-			p.reading(p.tokens[save].to(p.last()), "read as so many rows from here on: say \"in all\" if those before are among them")
-		}
+		p.rowsSoFar(info, save)
 	}
 	info.counts, info.open = without(n), false
 	return true
+}
+
+// rowsSoFar says whether "until 90 rows have been worked" from token i on is read with the rows before, as it is of a pattern that
+// has been worked since the cast-on, or from here on.
+func (p *parser) rowsSoFar(info *lineInfo, i int) {
+	if info.total || p.last1().row() || p.onlyRows {
+		return
+	}
+	said := "read as so many rows from here on: say \"in all\" if those before are among them"
+	if p.tokens[i-1].is("patt", "pattern", "est", "established", "set") && p.rowsNumberedOnly() {
+		info.total, said = true, "read as so many rows in all, with those since the cast-on"
+	}
+	p.reading(p.tokens[i].to(p.last()), said)
+}
+
+// rowsNumberedOnly reports whether nothing but rows with numbers has been worked since the cast-on.
+func (p *parser) rowsNumberedOnly() bool {
+	for k := len(p.piece.Lines) - 1; k >= 0; k-- {
+		info := &p.piece.Lines[k].info
+		p.looked++
+		if info.kind == lineCastOn {
+			return k < len(p.piece.Lines)-1
+		}
+		if info.kind != linePassed && (info.kind != lineRow || len(info.ranges) == 0) {
+			return false
+		}
+	}
+	return false
 }
 
 // placedRib passes over "starting and ending RS rows with k2", which says how a rib lies.

@@ -20,7 +20,7 @@ var smallSets = []struct {
 	{"fourth.json", 38, 1, 24},
 	{"fifth.json", 34, 1, 26},
 	{"sixth.json", 16, 1, 12}, // 20 pieces
-	{"seventh.json", 0, 0, 0},
+	{"seventh.json", 12, 2, 11}, // 20 pieces; 1 was read with 96 rows for 90, said aloud
 }
 
 // TestSmallThings asks each set and prints how many were and are read right.

@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"slices"
 	"strconv"
 
 	"example.com/knitmath/knitmath/stitch"
@@ -29,7 +30,8 @@ func (r *runner) nonePlaced(i int, p *profile, claimed bool) bool {
 	l := &r.piece.Lines[i]
 	t, ok := looseTally(l.worked(), r.size)
 	first := firstToMark(l.Steps)
-	if !ok || first == nil || !r.facts[i].slipsMarker || !r.round || r.marks.lost || r.marks.count > 0 || r.placed || r.now.left < t.takes {
+	if !ok || first == nil || !r.facts[i].slipsMarker || !r.round || r.marks.lost || r.marks.count > 0 || r.placed ||
+		r.now.left < t.takes || slices.ContainsFunc(r.facts[:i], func(f facts) bool { return f.marks }) {
 		return false
 	}
 	r.fault(KindQuestion, ReasonNoMarker, first.at, 0, "no marker was placed before: where does it lie?")
