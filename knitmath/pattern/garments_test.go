@@ -18,7 +18,7 @@ var garmentsStand = []struct {
 	{"second.json", 34, 1, 0},
 	{"third.json", 36, 3, 0},  // unseen: 31 right, 6 asked, 3 alarms
 	{"fourth.json", 18, 0, 0}, // unseen: 14 of 20 right, 2 asked, 3 alarms, 1 refused
-	{"fifth.json", 13, 0, 0}, // unseen: 13 of 20 right, 6 asked, 1 refused
+	{"fifth.json", 13, 0, 0},  // unseen: 13 of 20 right, 6 asked, 1 refused
 }
 
 // TestGarments asks every piece of every cycle.

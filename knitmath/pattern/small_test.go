@@ -19,7 +19,7 @@ var smallSets = []struct {
 	{"third.json", 28, 1, 19},
 	{"fourth.json", 38, 1, 24},
 	{"fifth.json", 34, 1, 26},
-	{"sixth.json", 16, 1, 12}, // 20 pieces
+	{"sixth.json", 16, 1, 12},   // 20 pieces
 	{"seventh.json", 12, 2, 11}, // 20 pieces; 1 was read with 96 rows for 90, said aloud
 }
 
