@@ -54,9 +54,11 @@ func (p *parser) onTheseAlone(line *Line) bool {
 	return true
 }
 
-// restAside puts aside what the last turn left, where the text goes on with what was worked.
+// restAside puts aside what the last turn left, where the text goes on with what was worked, or of two parts that a row has left
+// the one that it did not work last.
 func (r *runner) restAside() {
 	if !r.known || r.now.behind == 0 {
+		r.oneSide()
 		return
 	}
 	r.put(r.now.behind)

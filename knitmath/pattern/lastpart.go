@@ -81,6 +81,17 @@ func (r *runner) oneSide() {
 	r.loseMarks()
 }
 
+// turnsOnPart reports whether a row works just the last of two parts that the row before has left, turns, and has the count of
+// that part: the other one waits from then on.
+func (r *runner) turnsOnPart(l *Line, p *profile, o outcome) bool {
+	parts := r.partsLeft()
+	if p.turn == 0 || len(parts) != 2 || o.takes != parts[1] || r.aside > 0 || r.now.behind > 0 {
+		return false
+	}
+	n, ok := r.claim(l)
+	return ok && n == o.leaves && n != r.now.after(p, o).total()
+}
+
 // says reports whether one of some words stands in a line.
 func (r *runner) says(l *Line, words ...string) bool {
 	for _, t := range scan(r.piece.source[l.info.at.start:max(l.info.at.start, l.info.at.end)]) {

@@ -108,10 +108,13 @@ func (p *parser) sideRemark(info *lineInfo) bool {
 	return true
 }
 
-// leadStitches notes "on these 11 sts only," in a lead-in: the others are left out.
+// leadStitches notes "on these 11 sts only,", "working on right front sts only," in a lead-in: the others are left out.
 func (p *parser) leadStitches(end int, info *lineInfo) {
 	from := p.next
 	defer func() { p.next = from }()
+	if numberAt, to := p.onTheseEnd(from); numberAt == 0 && to != 0 && to < end && p.tokens[to-1].is("only") {
+		info.onThese = true
+	}
 	if p.tokens[from].is("working", "work", "continuing", "cont") {
 		p.next++
 	}
