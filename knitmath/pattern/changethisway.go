@@ -66,6 +66,13 @@ func (r *runner) restAside() {
 	r.divided = true
 }
 
+// theseLed puts that aside before a direction which such words lead in.
+func (r *runner) theseLed(l *Line) {
+	if l.info.onThese && l.info.kind != linePassed {
+		r.restAside()
+	}
+}
+
 // colouredMore reads "4 B" after "k8 A": as many more of the same stitch in another colour.
 func (p *parser) colouredMore() (Step, bool) {
 	n := len(p.sofar)

@@ -39,7 +39,7 @@ func (r *runner) workOn(i int, p *profile, claimed bool) {
 // fitting goes on after a row for which the stitches are there.
 func (r *runner) fitting(i int, p *profile, o outcome, claimed bool) {
 	l := &r.piece.Lines[i]
-	before, onPart := r.now, claimed && r.turnsOnPart(l, p, o)
+	before, onPart := r.now, r.turnsOnPart(l, p, o, claimed)
 	r.now = before.after(p, o)
 	r.astray = r.astray && (p.stretches || r.quiet)
 	switch {
@@ -68,10 +68,7 @@ func (r *runner) fitting(i int, p *profile, o outcome, claimed bool) {
 	if claimed {
 		r.compareBeyond(l)
 	}
-	r.finish(i, o)
-	if onPart {
-		r.holdRest(i)
-	}
+	r.finishOn(i, o, onPart)
 	if claimed && !l.info.holdRest {
 		r.compare(l, before)
 	}

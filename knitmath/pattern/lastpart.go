@@ -83,13 +83,21 @@ func (r *runner) oneSide() {
 
 // turnsOnPart reports whether a row works just the last of two parts that the row before has left, turns, and has the count of
 // that part: the other one waits from then on.
-func (r *runner) turnsOnPart(l *Line, p *profile, o outcome) bool {
+func (r *runner) turnsOnPart(l *Line, p *profile, o outcome, claimed bool) bool {
 	parts := r.partsLeft()
-	if p.turn == 0 || len(parts) != 2 || o.takes != parts[1] || r.aside > 0 || r.now.behind > 0 {
+	if !claimed || p.turn == 0 || len(parts) != 2 || o.takes != parts[1] || r.aside > 0 || r.now.behind > 0 {
 		return false
 	}
 	n, ok := r.claim(l)
 	return ok && n == o.leaves && n != r.now.after(p, o).total()
+}
+
+// finishOn ends a row, and puts aside what it has left where it was one of one part.
+func (r *runner) finishOn(i int, o outcome, onPart bool) {
+	r.finish(i, o)
+	if onPart {
+		r.holdRest(i)
+	}
 }
 
 // says reports whether one of some words stands in a line.

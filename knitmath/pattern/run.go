@@ -125,9 +125,7 @@ func (e *engine) size(size int) {
 func (r *runner) line(i int) {
 	l := &r.piece.Lines[i]
 	r.flatSaid(l)
-	if l.info.onThese && l.info.kind != linePassed {
-		r.restAside()
-	}
+	r.theseLed(l)
 	switch l.info.kind {
 	case lineRow, lineUnread:
 		r.unnumbered(i)
