@@ -237,6 +237,7 @@ func (r *runner) taken(n int64) {
 func (r *runner) off(l *Line) {
 	total := r.now.total()
 	r.compareOff(l)
+	r.comesOff(l)
 	if l.info.row {
 		if !r.another(l.info.at) {
 			return

@@ -2,7 +2,7 @@ package pattern
 
 // offAsFollows passes over how all stitches are bound off, told stitch by stitch: "as follows: k1,
 // *k1, slip both sts back to left needle, k2tog tbl; rep from * to end".
-func (p *parser) offAsFollows() bool {
+func (p *parser) offAsFollows(info *lineInfo) bool {
 	i := p.next
 	for p.tokens[i].is("as", "foll", "follows", "thus", "this", "way", "in") {
 		i++
@@ -21,6 +21,7 @@ func (p *parser) offAsFollows() bool {
 		return false
 	}
 	from := p.peek().span
+	info.picots = p.picotsIn(i, end)
 	p.next = end
 	p.passed(from.to(p.last()))
 	return true

@@ -66,7 +66,7 @@ func (p *parser) tailPart(line *Line) tailKind {
 		p.next++
 	case p.endsAt(p.next), p.bracketCloses(), p.anotherAfterClaim(line):
 		return p.tailStop()
-	case info.kind == lineOff && p.offAsFollows():
+	case info.kind == lineOff && p.offAsFollows(info):
 	case t.is(",", ";", "-", "and", "then", ":", "&", "but", "or", "="):
 		return p.tailJoined(info)
 	case p.changesMeanwhile(info):

@@ -58,6 +58,19 @@ func TestWhatIsSaidTwiceOrNever(t *testing.T) {
 		// The same stitches put aside twice.
 		held := on + " 60 sts.\nKnit 4 rows.\nPlace the first 20 sts on a holder.\n%sKnit 4 rows.\n" + end
 		asksOrTells(t, strings.Replace(held, "%s", "", 1), strings.Replace(held, "%s", "Place the first 20 sts on a holder.\n", 1))
+		for _, verb := range []string{"Slip the", "Leave", "Put"} {
+			for _, place := range []string{"first", "last", "centre"} {
+				said := held2(verb, place)
+				for _, between := range []string{"", "Knit 2 rows.\n", "Row 1: Knit.\nRow 2: Purl.\n", "Work 4 rows in St st.\n"} {
+					one := on + " 80 sts.\nKnit 4 rows.\nPlace the " + place + " 20 sts on a holder.\n" + between
+					asksOrTells(t, one+"Knit 4 rows.\n"+end, one+said+"Knit 4 rows.\n"+end)
+				}
+				row := on + " 60 sts.\nNext row: K20, place next 20 sts on a holder, k to end.\n"
+				if place == "centre" {
+					asksOrTells(t, row+"Knit 4 rows.\n"+end, row+said+"Knit 4 rows.\n"+end)
+				}
+			}
+		}
 		// Markers that were never placed.
 		for _, slip := range []string{"sl m", "sm", "slip marker", "slip m", "remove marker"} {
 			row := "Row 2: K20, " + slip + ", k to end.\n" + end
@@ -69,3 +82,6 @@ func TestWhatIsSaidTwiceOrNever(t *testing.T) {
 		asksOrTells(t, strings.Replace(two, "%s", "Leave these 70 sts on a holder.\n", 1), strings.Replace(two, "%s", "", 1))
 	}
 }
+
+// held2 puts 20 stitches aside in other words.
+func held2(verb, place string) string { return verb + " " + place + " 20 sts on waste yarn.\n" }

@@ -228,6 +228,7 @@ type lineInfo struct {
 	copied        bool    // it is written as another row, "Row 5: Rep Row 3"
 	coloured      bool    // it says what its stitches are worked in
 	ledBy         span    // words before its steps that are told by no step, "With MC,"
+	picots        *picots // all stitches are bound off with points
 	asGiven       bool    // words of it are told by no step: it is not written anew
 }
 

@@ -1,0 +1,57 @@
+package pattern
+
+import "strconv"
+
+// picots is how stitches are bound off with points: so many before the first, and by how many each repeat makes them fewer.
+type picots struct {
+	first, each int
+	whole       bool // "until all sts are bound off": the last point may come out smaller
+}
+
+// picotsIn reads the numbers of "BO 2, *CO 2, BO 5; rep from * to end" among the tokens up to one; nil if no stitch is cast on there.
+func (p *parser) picotsIn(i, end int) *picots {
+	var q picots
+	casts, starred := false, false
+	for ; i < end; i++ {
+		t := &p.tokens[i]
+		starred = starred || t.kind == tokenStar
+		q.whole = q.whole || t.is("all")
+		on, off := p.castAt(i) != 0 || t.is("co"), t.is("bo") || t.is("bind", "cast") && p.tokens[i+1].is("off")
+		n := &p.tokens[i+1]
+		if n.is("on", "off") {
+			n = &p.tokens[i+2]
+		}
+		switch {
+		case !on && !off:
+		case n.kind != tokenNumber || n.number > MaxNumber:
+			return nil
+		case !starred && off:
+			q.first += int(n.number)
+		case on:
+			casts = true
+			q.each -= int(n.number)
+		default:
+			q.each += int(n.number)
+		}
+	}
+	if !casts || !starred {
+		return nil
+	}
+	return &q
+}
+
+// comesOff compares how stitches are bound off with points, told in numbers, with those that are there.
+func (r *runner) comesOff(l *Line) {
+	q := l.info.picots
+	if q == nil {
+		return
+	}
+	left := r.now.total() - int64(q.first)
+	switch {
+	case q.each <= 0:
+		r.fault(KindMistake, ReasonUneven, l.info.at, 0, "each repeat binds off no more than it casts on: it comes to no end")
+	case r.known && !q.whole && (left < 0 || left%int64(q.each) > 1): // of one that is over the yarn is drawn through it
+		r.fault(KindReading, ReasonReading, l.info.at, 0, "each repeat binds off "+stitches(q.each)+" more than it casts on: "+
+			strconv.Itoa(int(max(left, 0)%int64(q.each)))+" are left for the last")
+	}
+}
