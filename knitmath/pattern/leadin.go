@@ -47,6 +47,7 @@ func (p *parser) leadIn(info *lineInfo) {
 		}
 		p.leadSide(p.next, end, info)
 		p.leadStitches(end, info)
+		p.leadCounts(end, info)
 		p.leadTo(end, info)
 	}
 }

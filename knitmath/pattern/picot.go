@@ -16,28 +16,40 @@ func (p *parser) picotsIn(i, end int) *picots {
 		t := &p.tokens[i]
 		starred = starred || t.kind == tokenStar
 		q.whole = q.whole || t.is("all")
-		on, off := p.castAt(i) != 0 || t.is("co"), t.is("bo") || t.is("bind", "cast") && p.tokens[i+1].is("off")
-		n := &p.tokens[i+1]
-		if n.is("on", "off") {
-			n = &p.tokens[i+2]
-		}
+		n, on := p.picotAt(i)
 		switch {
-		case !on && !off:
-		case n.kind != tokenNumber || n.number > MaxNumber:
+		case n < 0:
 			return nil
-		case !starred && off:
-			q.first += int(n.number)
 		case on:
 			casts = true
-			q.each -= int(n.number)
+			q.each -= n
+		case !starred:
+			q.first += n
 		default:
-			q.each += int(n.number)
+			q.each += n
 		}
 	}
 	if !casts || !starred {
 		return nil
 	}
 	return &q
+}
+
+// picotAt is how many stitches are cast on, or bound off, at token i: 0 for none, below 0 where that is not said.
+func (p *parser) picotAt(i int) (n int, on bool) {
+	t := &p.tokens[i]
+	on = t.is("co") || t.is("cast") && p.tokens[i+1].is("on")
+	if !on && !t.is("bo") && !(t.is("bind", "cast") && p.tokens[i+1].is("off")) {
+		return 0, false
+	}
+	number := &p.tokens[i+1]
+	if number.is("on", "off") {
+		number = &p.tokens[i+2]
+	}
+	if number.kind != tokenNumber || number.number > MaxNumber {
+		return -1, on
+	}
+	return int(number.number), on
 }
 
 // comesOff compares how stitches are bound off with points, told in numbers, with those that are there.

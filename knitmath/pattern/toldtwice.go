@@ -16,41 +16,35 @@ func (r *runner) heldTwice(l *Line) {
 	if i < 1 || l != &r.piece.Lines[i] || r.quiet || l.info.counts == nil || len(l.ClaimedStitches) > 0 || r.says(l, heldOthers...) {
 		return
 	}
+	r.heldAbove(l, i)
+}
+
+// heldAbove looks among the lines above one for the same stitches.
+func (r *runner) heldAbove(l *Line, i int) {
 	place, count := r.heldPlace(l), at(l.info.counts, r.size)
 	for n := i - 1; n >= max(i-far, 0); n-- {
 		before := &r.piece.Lines[n]
+		same, goesOn := false, place != ""
 		switch before.info.kind {
 		case lineHold:
-			if before.info.counts != nil && at(before.info.counts, r.size) == count && (place == r.heldPlace(before) || place == "" && n == i-1) {
-				r.sameTwice(l)
-			}
-			return
+			same = before.info.counts != nil && at(before.info.counts, r.size) == count && (place == r.heldPlace(before) || place == "" && n == i-1)
+			goesOn = false
 		case lineRow:
-			if within := r.heldWithin(before.Steps); within != 0 {
-				if within == count && place == "cent" {
-					r.sameTwice(l)
-				}
-				return
-			}
-			if place == "" {
-				return
-			}
+			within := r.heldWithin(before.Steps)
+			same, goesOn = within == count && place == "cent", within == 0 && goesOn
 		case lineEven, linePlain, lineRepeat:
-			if place == "" {
-				return
-			}
 		case linePassed:
-			if before.info.heading {
-				return
-			}
+			goesOn = !before.info.heading
 		default:
+			goesOn = false
+		}
+		if same {
+			r.fault(KindQuestion, ReasonUnread, l.info.at, 0, "the same is said twice: other stitches?")
+		}
+		if !goesOn {
 			return
 		}
 	}
-}
-
-func (r *runner) sameTwice(l *Line) {
-	r.fault(KindQuestion, ReasonUnread, l.info.at, 0, "the same is said twice: other stitches?")
 }
 
 // heldWithin is how many stitches the steps of a row put aside, one after the other of them.
