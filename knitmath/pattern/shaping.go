@@ -29,7 +29,7 @@ func (p *parser) shaping(line *Line) bool {
 // shapingSaid reads a change and on which rows it is made.
 func (p *parser) shapingSaid(line *Line) bool {
 	info := &line.info
-	s := saidShaping{from: p.peek().span}
+	s := saidShaping{from: p.peek().span, first: p.next}
 	p.lastRowSaid = false
 	if p.peek().is("shape") {
 		return p.shapeTitle(line)
@@ -94,7 +94,7 @@ func (p *parser) shapedWhen(info *lineInfo, s *saidShaping) bool {
 			info.hidden = shapedSteps(p, s.n, s.sign*s.where.factor)
 		}
 		return true
-	case s.onlyWhere(info) && p.peek().is("until", "till"):
+	case s.onlyWhere(info) && (p.peek().is("until", "till") || p.whileRows(s.first)):
 		return p.rowsUnsaid(info, s.from)
 	case !p.shapesHere(info, s):
 		return false
@@ -117,6 +117,7 @@ func (p *parser) shapedInEvery(info *lineInfo) {
 // saidShaping is a change as it is read.
 type saidShaping struct {
 	from     span
+	first    int   // the token with which it begins
 	prefixed bool  // on a row that is said before
 	sign     int   // 1 of an increase, -1 of a decrease
 	n        []int // of how many stitches
