@@ -164,8 +164,8 @@ func (p *parser) turnsOnSome() bool {
 	if !p.inRow || !p.peek().is("turn") || !p.ahead(1).is("and", ",") {
 		return false
 	}
-	if _, on := p.onTheseEnd(p.next + 2); on != 0 {
-		return true
+	if number, on := p.onTheseEnd(p.next + 2); on != 0 { // "the last 20 sts" are some of a whole row
+		return number == 0 || !p.anyOf(p.next, number, "last")
 	}
 	return p.ahead(2).is("leave", "leaving", "place", "put")
 }

@@ -34,10 +34,15 @@ func (r *runner) partsLeft() []int64 {
 // bound some off, "k20, BO 26, k to end".
 func (r *runner) comparedLast(l *Line, n int64) {
 	parts := r.partsLeft()
-	if len(parts) != 2 || parts[1] == n || r.marks.count > 0 || !r.says(l, "last") || !r.wanted(ReasonClaim, l.info.at) {
+	kind := KindMistake
+	if l.info.these {
+		kind = KindQuestion
+	}
+	if len(parts) != 2 || parts[1] == n || n == r.now.total() || r.marks.count > 0 || !l.info.these && !r.says(l, "last") ||
+		!r.wanted(ReasonClaim, l.info.at) {
 		return
 	}
-	r.fault(KindMistake, ReasonClaim, l.info.at, int(n-parts[1]), stitches(int(parts[1]))+" were worked last, not "+strconv.Itoa(int(n)))
+	r.fault(kind, ReasonClaim, l.info.at, int(n-parts[1]), stitches(int(parts[1]))+" were worked last, not "+strconv.Itoa(int(n)))
 }
 
 // heldOf compares stitches that are put aside with those that lie there, and is how many they are.

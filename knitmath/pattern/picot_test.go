@@ -8,7 +8,8 @@ import (
 // TestPicotsComeToAnEnd: stitches bound off with points, each of which casts some on and binds more off; where it does not, the row
 // never ends. The numbers are those of this sweep, the ways of writing common practice.
 func TestPicotsComeToAnEnd(t *testing.T) {
-	for _, form := range []string{"Picot bind-off: BO 2, *CO %d, BO %d; rep from * to end.", "Picot bind-off: *CO %d sts, BO %d sts; rep from * to end.",
+	for _, form := range []string{"Picot bind-off: BO 2, *CO %d, BO %d; rep from * to end.",
+		"Picot bind-off: *CO %d sts, BO %d sts; rep from * to end.",
 		"Picot cast-off: cast off 2 sts, *slip st back to left needle, cast on %d sts, cast off %d sts; rep from * to end.",
 		"BO all sts as follows: BO 2, *cable cast on %d sts, bind off %d sts; rep from * until all sts are bound off."} {
 		for on := 1; on <= 4; on++ {

@@ -78,6 +78,8 @@ func (p *parser) shapedLed(info *lineInfo, s *saidShaping) bool {
 // shapedWhen reads on which rows a change is made that has been read.
 func (p *parser) shapedWhen(info *lineInfo, s *saidShaping) bool {
 	switch {
+	case p.shapedUnsaid(info, s):
+		return true
 	case p.timesThenWhen(info, s.from, false):
 		p.placeSaidLate(s)
 		info.hidden = shapedSteps(p, s.n, s.sign*s.where.factor)
@@ -94,8 +96,6 @@ func (p *parser) shapedWhen(info *lineInfo, s *saidShaping) bool {
 			info.hidden = shapedSteps(p, s.n, s.sign*s.where.factor)
 		}
 		return true
-	case s.onlyWhere(info) && (p.peek().is("until", "till") || p.whileRows(s.first)):
-		return p.rowsUnsaid(info, s.from)
 	case !p.shapesHere(info, s):
 		return false
 	}
@@ -177,6 +177,20 @@ func (p *parser) untilSaid(info *lineInfo, s *saidShaping) {
 	if info.until == nil && p.peek().is("to", "until") && (s.where.spread || s.prefixed) {
 		info.until = p.untilCount()
 	}
+}
+
+// shapedUnsaid asks how many stitches a change is of that is spread over a row, or on which rows one is made of which only the place is
+// said, where that has to be known.
+func (p *parser) shapedUnsaid(info *lineInfo, s *saidShaping) bool {
+	switch {
+	case s.where.spread && !s.said && info.until == nil && !p.claimAhead() && !p.onlyRows:
+		p.ask(ReasonUnread, s.from.to(p.last()), "how many stitches?")
+		info.kind = lineUnread
+		return true
+	case s.onlyWhere(info) && !p.scheduleAhead() && (p.peek().is("until", "till") || p.whileRows(s.first)):
+		return p.rowsUnsaid(info, s.from)
+	}
+	return false
 }
 
 // rowsUnsaid asks on which rows a change is made.
