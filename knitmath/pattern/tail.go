@@ -307,7 +307,8 @@ func (p *parser) untold(i int) bool { return p.phraseEnd(i, untoldPhrases) != 0 
 var untoldPhrases = wordings("at the same time", "at same time", "a few", "as many", "as needed", "as necessary", "as desired",
 	"every row", "each row", "every rnd", "every other", "every rs", "every ws", "and at", "at each end", "each end", "each side of",
 	"evenly spread", "spread evenly", "over the length", "evenly spaced over", "as for", "to match", "as on", "other side", "second side",
-	"on each side", "as before but")
+	"on each side", "as before but", "shaping the", "shaping sides", "shaping side", "shaping armholes", "shaping armhole", "shaping neck",
+	"shaping raglan", "shaping waist", "shaping sleeve", "shaping as", "shaping at", "shaping both", "shaping each")
 
 func (p *parser) pass1() bool {
 	p.next++

@@ -56,7 +56,8 @@ func (p *parser) changesMeanwhile(info *lineInfo) bool {
 }
 
 // shapingLeads stand before a change that is made in the rows that follow.
-var shapingLeads = wordings("shaping sides by", "shape sides by", "shaping the sides by", "shaping side edges by", "shaping raglan by",
+var shapingLeads = wordings("shaping sides by", "shape sides by", "shaping side seams by",
+	"shaping the sides by", "shaping side edges by", "shaping raglan by",
 	"shaping armholes by", "shaping neck by", "shaping sleeve by", "shaping top by", "shaping by")
 
 // sameWay are words after a direction that it is done as what comes before.

@@ -9,7 +9,8 @@ import (
 // TestChangesWhileRowsAreWorked: a change of which the text says the place and not the rows, beside several rows, is asked about; with a
 // row, a schedule, one row or a sentence of its own it is not. All words are common practice.
 func TestChangesWhileRowsAreWorked(t *testing.T) {
-	rows := []string{"Work 10 rows", "Knit 6 rows", "Work 8 rows in St st", "Work even until piece measures 10 cm", "Purl 12 rows", "Rib 6 rows"}
+	rows := []string{"Work 10 rows", "Knit 6 rows", "Work 8 rows in St st", "Work even until piece measures 10 cm",
+		"Purl 12 rows", "Rib 6 rows"}
 	joins := []string{", ", " while ", " and "}
 	changes := []string{"increasing", "decreasing", "inc 1 st", "dec 1 st", "increasing 1 st", "decreasing one st"}
 	places := []string{" at each end", " at both ends", " at neck edge", " at each side", " at beginning"}
