@@ -96,6 +96,7 @@ func (r *runner) compareRows(c *rowsClaim) {
 	}
 	r.out.rowsMeant[rowsSaid{c.at.start, r.size}] = counts
 	r.told.begins = append(r.told.begins, int32(after))
+	r.withoutFirst(c, own, told)
 	if slices.Contains(counts, told) || c.inAll && r.told.unsure || !r.wanted(ReasonRows, c.at) {
 		return
 	}
@@ -104,6 +105,19 @@ func (r *runner) compareRows(c *rowsClaim) {
 		text += ", " + strconv.Itoa(n) + " with those before"
 	}
 	r.fault(KindMistake, ReasonRows, c.at, 0, text+", not "+strconv.Itoa(told))
+}
+
+// withoutFirst says of rows that are told "in all" beside a repeat, and are those of the repeat alone, how many they are with the first
+// working: both are written, and the one is no mistake.
+func (r *runner) withoutFirst(c *rowsClaim, own, told int) {
+	info := &r.piece.Lines[c.line].info
+	if !c.inAll || told != own || info.kind != lineRepeat || info.afresh || info.total || c.ridge {
+		return
+	}
+	if first := r.rowsRepeated(info); first > 0 {
+		r.fault(KindReading, ReasonReading, c.at, 0, strconv.Itoa(own)+" without the first working, "+strconv.Itoa(own+first)+
+			" with it: say which")
+	}
 }
 
 // ridgesOf are the garter ridges of numbers of rows: of an odd number the row that makes no whole one may be counted,

@@ -36,6 +36,11 @@ func TestRowsInAllOfARepeat(t *testing.T) {
 				}
 				asksOrTells(t, text(rows*(times+1)), text(rows*(times-1)))
 				asksOrTells(t, text(rows*times), text(rows*times-1))
+				out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text(rows * times)})
+				said := fmt.Sprintf("%d without the first working, %d with it: say which", rows*times, rows*(times+1))
+				if told := strings.Contains(form, "total"); err != nil || told != strings.Contains(fmt.Sprint(out.Findings), said) {
+					t.Errorf("%q: %v, wanted %q told: %v", text(rows*times), out.Findings, said, told)
+				}
 			}
 		}
 	}
