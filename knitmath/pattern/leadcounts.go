@@ -48,7 +48,7 @@ func (p *parser) changedInLead(end int) (numbered, changes bool) {
 
 // countsInLead reports whether the word at token i of a lead-in from another on speaks of stitches that come or go.
 func (p *parser) countsInLead(i, from int) bool {
-	return p.tokens[i].is("tog", "picking", "bound", "held") || p.alarmingStitch(i, from, true)
+	return p.tokens[i].is("tog", "picking", "bound") || p.tokens[i].is("held") && p.tokens[i+1].stitches() || p.alarmingStitch(i, from, true)
 }
 
 // strangeTime reports whether a lead-in up to a token says when with words none of which is known, "After flurble,".

@@ -19,7 +19,7 @@ func TestWhatLeadsInMayCount(t *testing.T) {
 		"With A and smaller needles, ", "When you have 40 sts, ", "Once there are 40 sts on the needle, ",
 		"After casting on, ", "As before, ",
 		"With one strand of each yarn held together, ", "When all decreases have been worked, ",
-		"After joining, ", "After washing, ", "After the cast-on, "}
+		"After joining, ", "After washing, ", "With yarn held double, ", "After the cast-on, "}
 	then := []string{"knit 10 rows.", "k40.", "work 6 rows in St st.", "work even for 8 rows.", "k to end.", "purl 1 row."}
 	for _, w := range then {
 		for k, lead := range wrong {
