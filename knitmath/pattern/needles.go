@@ -14,8 +14,8 @@ func (p *parser) needleHeader(i int) (end int, numbers []int) {
 	}
 	t := &p.tokens[i]
 	switch {
-	case t.is("n1", "n2", "n3", "n4", "n5") && p.tokens[i+1].is(":", "-"):
-		return i + 2, []int{int(t.text[1] - '0')}
+	case t.is("n1", "n2", "n3", "n4", "n5"):
+		i, numbers = p.needlesShort(i)
 	case t.is("needle", "needles"):
 		i, numbers = p.needleNumbers(i + 1)
 	case p.inNeedles && t.is("next") && p.tokens[i+1].is("needle"):
@@ -30,6 +30,17 @@ func (p *parser) needleHeader(i int) (end int, numbers []int) {
 		return 0, nil
 	}
 	return i + 1, numbers
+}
+
+// needlesShort are the numbers of "N2 and N3" at token i, and the index after them.
+func (p *parser) needlesShort(i int) (end int, numbers []int) {
+	for ; p.tokens[i].is("n1", "n2", "n3", "n4", "n5") && len(numbers) < 4; i++ {
+		numbers = append(numbers, int(p.tokens[i].text[1]-'0'))
+		if p.tokens[i+1].is("and", "&", ",") && p.tokens[i+2].is("n2", "n3", "n4", "n5") {
+			i++
+		}
+	}
+	return i, numbers
 }
 
 // needleNumbers are the numbers of needles at token i, "1 and 3", and the index after them; none

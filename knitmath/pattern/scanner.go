@@ -99,8 +99,15 @@ func (s *scanner) spelled(from span) {
 	}
 }
 
-// stockingDotted goes on after the "st" of "st.-st", as older booklets shorten stocking stitch.
+// stockingDotted goes on after the "st" of "st.-st", as older booklets shorten stocking stitch, and the "g" of "g.st".
 func (s *scanner) stockingDotted(from span) {
+	if rest := s.source[s.at:]; strings.EqualFold(s.source[from.start:s.at], "g") && begins(rest, ".st") &&
+		!(len(rest) > 3 && letter(rest[3])) {
+		s.skipTo(s.at + len(".st"))
+		if len(rest) > 5 && rest[3:5] == ". " && rest[5] >= 'a' && rest[5] <= 'z' {
+			s.skipTo(s.at + 1) // it ends no sentence
+		}
+	}
 	if strings.EqualFold(s.source[from.start:s.at], "st") && begins(s.source[s.at:], ".-st") {
 		s.skipTo(s.at + len(".-st"))
 	}
