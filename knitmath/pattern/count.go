@@ -53,6 +53,7 @@ func (r *runner) fitting(i int, p *profile, o outcome, claimed bool) {
 		return
 	}
 	r.gapClosed(i, p, before, o)
+	r.overGaps(i, p, before)
 	r.dividedAtMarks(i, before)
 	r.turnGap = -1
 	if p.turn != 0 {

@@ -77,6 +77,7 @@ func (r *runner) beginPiece(i int, n int64) {
 	r.settleSide()
 	r.sides = sideClaims{}
 	r.first, r.fresh, r.sideSaid, r.aside, r.marks, r.divided = true, false, false, 0, marks{}, false
+	r.gaps = marks{}
 	r.written.forgetRules()
 }
 

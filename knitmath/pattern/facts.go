@@ -8,6 +8,7 @@ type facts struct {
 	picksUp     bool // it takes rows of an edge
 	needsHands  bool // counting is not the whole truth of it
 	startsOver  bool // its first step is a yarn over
+	opensGap    bool // it takes stitches out of the row, or casts some on
 	doubles     bool // it makes a stitch double, as after a German turn
 	marks       bool // it places or removes markers
 	slipsMarker bool // it slips markers
@@ -30,6 +31,7 @@ func factsOf(l *Line) facts {
 	}
 	f.gather(steps)
 	f.repeat = repeatOf(steps)
+	f.opensGap = opensGap(steps)
 	f.startsOver = steps[0].Operation == stitch.YO
 	if len(l.Steps) == 0 {
 		f.stepsAt, f.repeat = l.info.at, nil

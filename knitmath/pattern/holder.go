@@ -70,26 +70,39 @@ func (r *runner) takenUp(n int64, at span) {
 func (r *runner) heldApart(n int64) bool {
 	for i, held := range r.held {
 		if slices.Contains(r.held[i+1:], n-held) {
-			return true
+			return !r.strayIn([]int64{held, n - held})
 		}
 	}
 	return false
 }
+
+// mostHolders is how many sets of stitches are remembered that wait on holders.
+const mostHolders = 64
 
 // putAside remembers the stitches that a row puts aside within it.
 func (r *runner) putAside(l *Line) {
 	if r.quiet {
 		return
 	}
-	r.heldOnce = r.heldOnce || putsAside(l.Steps)
-	for k := range l.Steps {
-		switch s := &l.Steps[k]; {
-		case s.Steps != nil:
-			r.heldInGroup = r.heldInGroup || putsAside(s.Steps)
+	if putsAside(l.Steps) {
+		r.heldOnce = true
+		r.putStepsAside(l.Steps)
+	}
+}
+
+// putStepsAside remembers those that steps put aside, in each working of a repeat its own.
+func (r *runner) putStepsAside(steps []Step) {
+	for k := range steps {
+		switch s := &steps[k]; {
+		case s.Steps != nil && putsAside(s.Steps):
+			r.unsureHeld = r.unsureHeld || s.stretch()
+			for n := 0; n < s.workings(r.size) && len(r.inRows) < mostHolders; n++ {
+				r.putStepsAside(s.Steps)
+			}
 		case s.Name != "hold" && s.Name != holdWorked:
 		case s.stretch():
 			r.unsureHeld = true
-		case len(r.inRows) < 64:
+		case len(r.inRows) < mostHolders:
 			r.inRows = append(r.inRows, int64(s.workings(r.size)))
 		}
 	}
@@ -109,7 +122,8 @@ func (r *runner) nearHolder(n int64) (list *[]int64, near int) {
 	return list, near
 }
 
-// holdersOf are the holders, from the first up to an end, that hold so many stitches together; none if no such are.
+// holdersOf are the holders, from the first up to an end, that hold so many stitches together; none if no such are. What
+// a mistake has left on one is not counted with those of others.
 func (r *runner) holdersOf(n int64) (list *[]int64, first, end int) {
 	for _, l := range [...]*[]int64{&r.held, &r.inRows} {
 		if first := slices.Index(*l, n); first >= 0 {
@@ -120,7 +134,7 @@ func (r *runner) holdersOf(n int64) (list *[]int64, first, end int) {
 		for first := range *l {
 			sum := int64(0)
 			for end, held := range (*l)[first:] {
-				if sum += held; sum == n {
+				if sum += held; sum == n && !r.strayIn((*l)[first:first+end+1]) {
 					return l, first, first + end + 1
 				}
 			}
@@ -128,6 +142,14 @@ func (r *runner) holdersOf(n int64) (list *[]int64, first, end int) {
 	}
 	return nil, 0, 0
 }
+
+// strayIn reports whether one of some holders has but a stitch or two, left where others were taken.
+func (r *runner) strayIn(held []int64) bool {
+	return slices.ContainsFunc(r.partly, func(p partTaken) bool { return p.stray() && slices.Contains(held, p.left) })
+}
+
+// stray reports whether so few are left that nothing else will be said of them.
+func (p *partTaken) stray() bool { return p.left <= 2 && p.all >= 8 }
 
 func sumOf(numbers []int64) (sum int64) {
 	for _, n := range numbers {
@@ -178,7 +200,7 @@ func (r *runner) leftOnHolders() {
 	}
 	for i := range r.partly {
 		p := &r.partly[i]
-		if r.unsureHeld && (p.left > 2 || p.all < 8) { // of so few nothing else will be said
+		if r.unsureHeld && !p.stray() {
 			continue
 		}
 		if list, first, end := r.holdersOf(p.left); list == nil || end != first+1 || !r.wanted(ReasonUnworked, p.at) {

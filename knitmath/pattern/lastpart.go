@@ -34,15 +34,52 @@ func (r *runner) partsLeft() []int64 {
 // bound some off, "k20, BO 26, k to end".
 func (r *runner) comparedLast(l *Line, n int64) {
 	parts := r.partsLeft()
+	if parts == nil || n == r.now.total() || r.marks.count > 0 {
+		return
+	}
 	kind := KindMistake
 	if l.info.these {
 		kind = KindQuestion
 	}
-	if len(parts) != 2 || parts[1] == n || n == r.now.total() || r.marks.count > 0 || !l.info.these && !r.says(l, "last") ||
-		!r.wanted(ReasonClaim, l.info.at) {
-		return
+	last := parts[len(parts)-1]
+	chosen := slices.Index(parts, n)
+	if l.info.these || n == last || r.says(l, "last") {
+		chosen = len(parts) - 1
 	}
-	r.fault(kind, ReasonClaim, l.info.at, int(n-parts[1]), stitches(int(parts[1]))+" were worked last, not "+strconv.Itoa(int(n)))
+	switch {
+	case chosen >= 0 && parts[chosen] == n:
+		r.apart = slices.Delete(slices.Clone(parts), chosen, chosen+1)
+	case adjacent(parts, n) || !r.wanted(ReasonClaim, l.info.at):
+	case chosen >= 0:
+		r.fault(kind, ReasonClaim, l.info.at, int(n-last), stitches(int(last))+" were worked last, not "+strconv.Itoa(int(n)))
+	case len(parts) > 2:
+		r.fault(kind, ReasonClaim, l.info.at, int(n-nearest(parts, n)), partsText(parts)+", not "+strconv.Itoa(int(n)))
+	}
+}
+
+// adjacent reports whether parts that lie side by side have so many stitches together.
+func adjacent(parts []int64, n int64) bool {
+	for from := range parts {
+		sum := parts[from]
+		for _, part := range parts[from+1:] {
+			if sum += part; sum == n {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// putLeftOut puts aside what "on these only" has left out, each of its parts by itself where they are known.
+func (r *runner) putLeftOut() {
+	if sumOf(r.apart) == r.aside {
+		for _, n := range r.apart {
+			r.put(n)
+		}
+	} else {
+		r.put(r.aside)
+	}
+	r.aside, r.apart = 0, nil
 }
 
 // heldOf compares stitches that are put aside with those that lie there, and is how many they are.

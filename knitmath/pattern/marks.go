@@ -61,7 +61,10 @@ func (p *parser) whereYouLike(from span) {
 	}
 }
 
-func (r *runner) loseMarks() { r.marks = marks{lost: r.marks.lost || r.marks.count > 0} }
+// loseMarks forgets where markers and gaps are.
+func (r *runner) loseMarks() {
+	r.marks, r.gaps = marks{lost: r.marks.lost || r.marks.count > 0}, marks{}
+}
 
 // walkOn works a row in which markers matter: it is walked through, from marker to
 // marker.

@@ -118,7 +118,7 @@ func (r *runner) forgetSide() {
 // put remembers stitches that are put aside.
 func (r *runner) put(n int64) {
 	r.heldOnce = r.heldOnce || n > 0
-	if n > 0 && len(r.held) < 64 {
+	if n > 0 && len(r.held) < mostHolders {
 		r.held = append(r.held, n)
 	}
 }
@@ -145,8 +145,7 @@ func (r *runner) turnOfLeftOut(l *Line) {
 	switch {
 	case !r.known || r.aside == 0:
 	case r.now.total() == 0:
-		r.put(r.aside)
-		r.aside = 0
+		r.putLeftOut()
 	case l.info.only != nil && !r.quiet && !r.unsureHeld && !r.says(l, "these"):
 		r.fault(KindQuestion, ReasonUnread, l.info.at, 0, stitches(int(r.now.total()))+" on the needle: what becomes of them?")
 	}
@@ -258,8 +257,7 @@ func (r *runner) off(l *Line) {
 	if len(r.held) == 0 {
 		r.oversHeld = 0
 	}
-	r.put(r.aside) // those that "on these only" left out wait for their turn
-	r.aside = 0
+	r.putLeftOut() // they wait for their turn
 	if !r.round {
 		r.forgetSide()
 	}

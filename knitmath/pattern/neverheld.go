@@ -21,7 +21,7 @@ func (r *runner) neverHeld(l *Line, n int64) {
 
 // allTakenUp reports whether no stitches that were put aside wait any more, and all of them were noted, where n are taken up.
 func (r *runner) allTakenUp(l *Line, n int64) bool {
-	return n > 0 && r.heldSum() == 0 && len(r.inRows) == 0 && !r.heldInGroup && !r.workedTwice(l)
+	return n > 0 && r.heldSum() == 0 && len(r.inRows) == 0 && !r.workedTwice(l)
 }
 
 // workedTwice reports whether the text up to a line says of a piece that there are two of it, or that it is worked as another:

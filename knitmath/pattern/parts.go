@@ -4,8 +4,6 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-
-	"example.com/knitmath/knitmath/stitch"
 )
 
 // compareParts compares the stitches with a claim about a part of them: that of each
@@ -171,30 +169,11 @@ func (r *runner) betweenMarks() []int64 {
 // segments are the stitches of a row before, between and after what it binds off or puts
 // aside; nil where that is not known.
 func segments(steps []Step, size int, left int64) []int64 {
-	var parts []int64
-	now := int64(0)
-	for i := range steps {
-		s := &steps[i]
-		if s.BeforeMarkerStitches != nil {
-			return nil
-		}
-		each := s.pass(size)
-		n := int64(s.workings(size))
-		if s.RemainingStitches != nil {
-			if each.takes < 1 {
-				return nil
-			}
-			n = max(left-int64(at(s.RemainingStitches, size)), 0) / each.takes
-		}
-		left -= times(each.takes, n)
-		if s.Operation == stitch.BindOff || s.Name == "hold" {
-			parts = append(parts, now)
-			now = 0
-			continue
-		}
-		now += times(each.leaves, n)
+	w := gapsWalk{size: size, left: left, spare: mostInGaps}
+	if !w.steps(steps) || w.out.lost {
+		return nil
 	}
-	return append(parts, now)
+	return w.parts()
 }
 
 // needlesTold is how many needles a line lays its stitches on, "on 4 dpns"; 0 where it does not say.

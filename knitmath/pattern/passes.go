@@ -14,6 +14,7 @@ type pose struct {
 	overs    int64
 	changes  int // of the answer, so far
 	marks    marks
+	gaps     marks
 	aside    int64
 	gap      int64
 	round    bool
@@ -23,7 +24,7 @@ type pose struct {
 // pose is false while the machine works by hand: it remembers every stitch.
 func (r *runner) pose() (pose, bool) {
 	p := pose{now: r.now, known: r.known, side: r.side, turned: r.turned, lastLine: r.lastLine, overs: r.overs, changes: r.changes,
-		marks: r.marks, aside: r.aside, gap: r.turnGap, round: r.round, divided: r.divided}
+		marks: r.marks, gaps: r.gaps, aside: r.aside, gap: r.turnGap, round: r.round, divided: r.divided}
 	if r.other != nil {
 		p.other, p.doubtful = *r.other, true
 	}

@@ -37,7 +37,6 @@ type runner struct {
 	overs       int64  // yarn overs of short rows made since no short row was open
 	ruleOf      every  // for which rows the line of rule stands
 	heldOnce    bool   // stitches have been put aside
-	heldInGroup bool   // some within a repeat of a row, whose numbers are not noted
 	broughtLast int64  // stitches picked up, cast on or taken up last
 	fresh       bool   // a heading came since the last row: a cast-on begins a piece
 	first       bool   // no row has been worked since the cast-on
@@ -51,13 +50,15 @@ type runner struct {
 	leftRound   bool   // a piece in the round is worked back and forth for a while
 	turnSaid    bool   // the text has just said "turn"
 	sides       sideClaims
-	sideSaid    bool  // the text has said which side a row was on
-	turnGap     int64 // where the last turn left a gap, below 0 for nowhere
-	aside       int64 // stitches that "on these only" left out, and no holder has taken
-	asideAhead  int64 // those of them that lie beyond the others, with the side of the next row as it was then
+	sideSaid    bool    // the text has said which side a row was on
+	turnGap     int64   // where the last turn left a gap, below 0 for nowhere
+	apart       []int64 // the parts of those that "on these only" left out, as they were worked; nil where they are not known
+	aside       int64   // stitches that "on these only" left out, and no holder has taken
+	asideAhead  int64   // those of them that lie beyond the others, with the side of the next row as it was then
 	asideSide   stitch.Side
 	noting      int // the line whose first working is noted
 	marks       marks
+	gaps        marks           // in what the next row comes to, where the row before has bound some off or put some aside
 	nextMarks   *marks          // of a row that was no whole round
 	shifted     movedMark       // a marker that was moved for a claim
 	offBy       map[*Line]int64 // rows whose count disagreed with their claim, and by how many stitches
