@@ -59,17 +59,27 @@ func (w *gapsWalk) one(s *Step) bool {
 		}
 		return true
 	}
-	switch {
-	case s.Operation == stitch.CastOn && w.out.count > 0 && int64(w.out.at[w.out.count-1]) == w.new:
-		w.out.count--
-	case s.Operation == stitch.CastOn && w.pos > 0 && w.pos < w.left:
-		w.casts = append(w.casts, castWithin{w.pos, s})
+	if s.Operation == stitch.CastOn {
+		w.castOn(s)
 	}
 	w.pos, w.new = w.pos+times(each.takes, n), w.new+times(each.leaves, n)
-	if opens(s) && (w.out.count == 0 || int64(w.out.at[w.out.count-1]) < w.new) {
+	if opens(s) && !w.atGap() {
 		w.out.add(w.new)
 	}
 	return w.pos <= w.left
+}
+
+// atGap reports whether the last stitch on the right needle lies at a gap.
+func (w *gapsWalk) atGap() bool { return w.out.count > 0 && int64(w.out.at[w.out.count-1]) >= w.new }
+
+// castOn closes the gap that the row itself has left here, or notes where stitches are cast on within it.
+func (w *gapsWalk) castOn(s *Step) {
+	switch {
+	case w.atGap():
+		w.out.count--
+	case w.pos > 0 && w.pos < w.left:
+		w.casts = append(w.casts, castWithin{w.pos, s})
+	}
 }
 
 // opens reports whether a step takes stitches out of a row and leaves a gap.

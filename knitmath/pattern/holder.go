@@ -203,12 +203,21 @@ func (r *runner) leftOnHolders() {
 		if r.unsureHeld && !p.stray() {
 			continue
 		}
-		if list, first, end := r.holdersOf(p.left); list == nil || end != first+1 || !r.wanted(ReasonUnworked, p.at) {
+		if list, first, end := r.holdersOf(p.left); list == nil || end != first+1 || r.missedLater(p) || !r.wanted(ReasonUnworked, p.at) {
 			continue
 		}
 		r.fault(KindMistake, ReasonUnworked, p.at, int(p.left), stitches(int(p.all))+" were put aside: "+strconv.Itoa(int(p.left))+
 			" "+stay(p.left)+" on the holder")
 	}
+}
+
+// missedLater reports whether a row after stitches were taken up misses just as many as were left.
+func (r *runner) missedLater(p *partTaken) bool {
+	return slices.ContainsFunc(r.found.list, func(f Finding) bool {
+		n := len(f.SizeNumbers) - 1
+		return f.Reason == ReasonMissing && f.at.start > p.at.start && n >= 0 && f.SizeNumbers[n] == r.size+1 &&
+			int64(f.DifferenceStitches[n]) == -p.left
+	})
 }
 
 func stay(n int64) string {
