@@ -11,12 +11,35 @@ func (p *parser) worksAfterLead(i, end int) bool {
 	if draft.Explaining(p.tokens[i].text) {
 		return false
 	}
-	for n := i + 1; n < end && n < i+6; n++ {
-		if p.tokens[n].is(":") {
-			return p.worksAt(n + 1)
+	for n := i + 1; n < end && n < i+8; n++ {
+		if p.tokens[n].is(":") || p.dashAt(n) {
+			return p.worksAt(n+1) || !(n == i+1 && p.tokens[i].is("gauge", "tension")) && p.ordersWithin(n+1, end)
 		}
 	}
 	return false
+}
+
+// ordersWithin reports whether one of the sentences and clauses from token i up to another orders how many stitches or rows
+// are worked, "With RS facing, pick up and knit 95 sts".
+func (p *parser) ordersWithin(i, end int) bool {
+	for n := i; n < end; n++ {
+		if (n == i || p.tokens[n-1].is(".", ",", ";")) && p.orderAt(n, end) {
+			return true
+		}
+	}
+	return false
+}
+
+// front reports whether a heading that begins with token i stands over what is read by people alone: "Buttons", but not
+// "Button band".
+func (p *parser) front(i int) bool {
+	return draft.Front(p.tokens[i].text) && !p.partAt(i)
+}
+
+// partAt reports whether the name of a part begins with token i.
+func (p *parser) partAt(i int) bool {
+	then := &p.tokens[i+1]
+	return draft.Part(p.tokens[i].text) || p.tokens[i].is("button", "buttons") && (draft.Part(then.text) || then.is("tab", "tabs"))
 }
 
 // worksAt reports whether what changes a count, or works a number of stitches, begins at

@@ -29,13 +29,13 @@ func (p *parser) headed() bool {
 		return false
 	}
 	text := p.found.source[p.tokens[i].start:p.tokens[stop-1].end]
-	note := draft.Front(p.tokens[i].text) && !(p.began && p.worksAfterLead(i, end))
+	note := p.front(i) && !(p.began && p.worksAfterLead(i, end))
 	if note {
 		stop = p.noteEnd(i, end)
 	}
 	p.endPattern()
 	p.passTo(stop)
-	if n := len(p.piece.Lines); n > 0 && !note && draft.Part(p.tokens[i].text) {
+	if n := len(p.piece.Lines); n > 0 && !note && p.partAt(i) {
 		info := &p.piece.Lines[n-1].info
 		info.heading, info.part = true, p.tokens[i].to(p.tokens[stop-1].span)
 	}
@@ -238,7 +238,7 @@ func (p *parser) lead(i, end int) int {
 func (p *parser) leadStops(i, n, end int) int {
 	t := &p.tokens[n]
 	switch {
-	case t.is(":"), t.is("-") && n+1 < end && draft.Part(p.tokens[i].text) && t.start > p.tokens[n-1].end,
+	case t.is(":"), t.is("-") && n+1 < end && p.partAt(i) && t.start > p.tokens[n-1].end,
 		t.is(",") && p.firstRowAt(n+1): // "Thumb gusset, Rnd 1: ..."
 		return n + 1
 	case p.sideBefore(n): // "Divide for neck (RS): K28, ..."

@@ -3,8 +3,6 @@ package pattern
 import (
 	"strings"
 	"unicode"
-
-	"example.com/knitmath/knitmath/draft"
 )
 
 // sectionKind says for whom a part of the text is written.
@@ -183,7 +181,7 @@ func (p *parser) frontWord(i int) bool {
 	if t.kind != tokenWord {
 		return false
 	}
-	return draft.Front(t.text) ||
+	return p.front(i) ||
 		t.is("stitch", "to", "you", "special", "pattern", "row", "how", "before", "st", "helpful", "knitting") && p.frontPhrase(i)
 }
 
