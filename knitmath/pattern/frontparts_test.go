@@ -11,7 +11,7 @@ import (
 func TestPartsNamedAfterFrontMatter(t *testing.T) {
 	names := []string{"Button band", "Button border", "Buttonhole band", "Buttonband", "Button tabs", "Button placket", "Needle edge",
 		"Tension band", "Yarn over edging", "Blocking edge", "BUTTON BAND", "Button band (right front)"}
-	brings := []string{"CO 95 sts.", "With RS facing, pick up and knit 95 sts along the front edge.", "Pick up and knit 95 sts along the edge.",
+	brings := []string{"CO 95 sts.", "With RS facing, pick up and knit 95 sts along the front edge.", "Pick up and knit 95 sts along the hem.",
 		"Using smaller needles and with RS facing, pick up and knit 95 sts along the front edge.", "With MC, cast on 95 sts."}
 	rows := []string{" Next row: K#.", "\nRow 1: K#.", "\nNext row (WS): K#.", " Knit 1 row. Next row: K#."}
 	for _, name := range names {
