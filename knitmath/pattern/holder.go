@@ -211,11 +211,11 @@ func (r *runner) leftOnHolders() {
 	}
 }
 
-// missedLater reports whether a row after stitches were taken up misses just as many as were left.
+// missedLater reports whether a row that stands beside misses just as many stitches as were left.
 func (r *runner) missedLater(p *partTaken) bool {
 	return slices.ContainsFunc(r.found.list, func(f Finding) bool {
 		n := len(f.SizeNumbers) - 1
-		return f.Reason == ReasonMissing && f.at.start > p.at.start && n >= 0 && f.SizeNumbers[n] == r.size+1 &&
+		return f.Reason == ReasonMissing && f.at.start > p.at.start && f.at.line == p.at.line && n >= 0 && f.SizeNumbers[n] == r.size+1 &&
 			int64(f.DifferenceStitches[n]) == -p.left
 	})
 }
