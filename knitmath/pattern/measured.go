@@ -29,12 +29,26 @@ func (p *parser) measuredEnd(i int) int {
 	return 0
 }
 
-// toldFabric is the index after "rib" of "16 rows rib in all" at token i, or i.
+// toldFabric is the index after "rib" of "16 rows rib in all", "of pattern" of "(9 rows of pattern)" at token i, or i.
 func (p *parser) toldFabric(i int) int {
-	if fabric := p.fabricEnd(i); fabric != 0 && p.tokens[fabric].is("in", "have", "are", "worked", "altogether") {
-		return fabric
+	from := i
+	if p.tokens[i].is("of") {
+		from++
+	}
+	end := p.fabricEnd(from)
+	for k := from; p.fabricUnnamed(k); k++ {
+		end = max(end, k+1)
+	}
+	if end != 0 && (p.tokens[end].is("in", "have", "are", "worked", "altogether") || p.tokens[end].is(")", "]") && p.tokens[from-1].is("of")) {
+		return end
 	}
 	return i
+}
+
+// fabricUnnamed reports whether a word for what is worked without its name stands at token i.
+func (p *parser) fabricUnnamed(i int) bool {
+	return p.tokens[i].is("the", "patt", "pattern", "pat", "lace", "rib", "ribbing", "cable", "chart", "border", "edging", "colourwork",
+		"colorwork", "motif", "texture", "stripes")
 }
 
 // rowsToldAt is the index after "28 rows worked", "(24 rows)" at token i: how many rows the

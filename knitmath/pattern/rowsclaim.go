@@ -100,9 +100,9 @@ func (p *parser) listOfSizes(i int) bool {
 	return true
 }
 
-// rowsWord is the index after "rows", "garter ridges" at token i, after their number; 0 if they do not stand there.
+// rowsWord is the index after "rows", "garter ridges", "pattern rows" at token i, after their number; 0 if they do not stand there.
 func (p *parser) rowsWord(i int) int {
-	if i != 0 && p.tokens[i].is("garter") {
+	if i != 0 && (p.tokens[i].is("garter") || p.fabricUnnamed(i) && p.tokens[i+1].row()) {
 		i++
 	}
 	if i == 0 || !p.tokens[i].row() && !p.tokens[i].is("ridge", "ridges") {
