@@ -9,8 +9,8 @@ import (
 // TestButtonholesAreClosedAsTheyWereOpened: buttonholes over two rows, each of so many stitches, closed with as many, with others, or
 // with others and a count that says so. The widths are those of this sweep; the ways of writing are common practice.
 func TestButtonholesAreClosedAsTheyWereOpened(t *testing.T) {
-	opened := []string{"Row 1: K4, [BO #, k8] 4 times, k4.", "Row 1 (buttonholes): K4, *BO # sts, k8; rep from * to last 4 sts, k4.",
-		"Row 1: Knit 4, (cast off # sts, knit 8) four times, knit to end."}
+	opened := []string{"Row 1: K8, [BO #, k8] 4 times.", "Row 1 (buttonholes): K8, *BO # sts, k8; rep from * to end.",
+		"Row 1: Knit 8, (cast off # sts, knit 8) three times, cast off # sts, knit to end."}
 	closed := []string{"Row 2: K8, [CO #, k8] 4 times.", "Row 2: K8, *cast on # sts, k8; rep from * to end.",
 		"Row 2: K8, (CO # sts, k8) 4 times."}
 	one := [][2]string{{"Row 1: K4, BO #, k to end.", "Row 2: K to BO sts, CO # sts, k4."},
