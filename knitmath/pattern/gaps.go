@@ -112,7 +112,7 @@ func (r *runner) overGaps(i int, p *profile, before hand) {
 	if had.count == 0 && !r.facts[i].opensGap {
 		return
 	}
-	w := gapsWalk{size: r.size, left: before.left, spare: mostInGaps}
+	w := gapsWalk{size: r.size, left: before.left, new: before.behind, spare: mostInGaps}
 	if !w.steps(r.walked(&r.piece.Lines[i])) {
 		return
 	}

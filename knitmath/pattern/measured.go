@@ -31,16 +31,17 @@ func (p *parser) measuredEnd(i int) int {
 
 // toldFabric is the index after "rib" of "16 rows rib in all", "of pattern" of "(9 rows of pattern)" at token i, or i.
 func (p *parser) toldFabric(i int) int {
-	from := i
 	if p.tokens[i].is("of") {
-		from++
+		end := max(i+1, p.fabricEnd(i+1))
+		for n := 0; n < 4 && p.tokens[end].kind == tokenWord; n++ {
+			end++
+		}
+		if end > i+1 && p.tokens[end].is(")", "]") {
+			return end
+		}
 	}
-	end := p.fabricEnd(from)
-	for k := from; p.fabricUnnamed(k); k++ {
-		end = max(end, k+1)
-	}
-	if end != 0 && (p.tokens[end].is("in", "have", "are", "worked", "altogether") || p.tokens[end].is(")", "]") && p.tokens[from-1].is("of")) {
-		return end
+	if fabric := p.fabricEnd(i); fabric != 0 && p.tokens[fabric].is("in", "have", "are", "worked", "altogether") {
+		return fabric
 	}
 	return i
 }

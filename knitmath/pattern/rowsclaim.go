@@ -138,6 +138,9 @@ func (p *parser) apartAt(i int) bool {
 
 // closesCount reports whether a bracket is closed at token i, and no number of times follows.
 func (p *parser) closesCount(i int) bool {
+	if p.tokens[i].is(".") {
+		i++
+	}
 	return p.tokens[i].is(")", "]") && !p.tokens[i+1].is("times", "time", "x", "twice", "once") && p.tokens[i+1].kind != tokenNumber
 }
 
@@ -194,7 +197,7 @@ func (p *parser) workedBefore(i int) int {
 	line := p.piece.lineAt(at)
 	for line >= 0 {
 		switch info := &p.piece.Lines[line].info; {
-		case info.kind == linePassed && !info.heading && info.at.start+1 >= at.start: // the line is this count alone
+		case info.kind == linePassed && info.at.start+1 >= at.start: // it begins with this count: a heading comes after it
 			line--
 			continue
 		case info.defined, info.at.end < at.start && p.wordBetween(info.at.end, i):
