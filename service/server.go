@@ -166,7 +166,9 @@ func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error
 	}
 	s.http = newHTTPServer(config.Traces.HTTP(face.whole(config.ConnectionAge, &s.ready), face.isQuestion), config.Logger)
 	(&unreadable{refusals: m.refusals}).watch(s.http)
-	secured.onHTTP(s.http)
+	if err := secured.onHTTP(s.http); err != nil {
+		return nil, err
+	}
 	s.admin = newHTTPServer(newAdminHandler(config, &s.ready, m.faults), config.Logger)
 	if config.Pprof {
 		s.admin.WriteTimeout = profileTimeout
