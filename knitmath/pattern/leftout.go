@@ -8,11 +8,11 @@ func (r *runner) overLeftOut(i int, p *profile, o outcome, claimed bool) bool {
 	if r.aside <= 0 || o.reason != ReasonMissing || r.quiet || p.turn != 0 || r.now.behind != 0 {
 		return false
 	}
-	all := r.now.left + r.aside
+	all, around := r.now.left+r.aside, true
 	l := &r.piece.Lines[i]
 	if ahead := r.asideAhead; ahead > 0 && ahead < r.aside && o.missing == ahead && r.side == r.asideSide {
 		o = p.work(r.now.left + ahead) // the others lie on the right needle already
-		o.takes, o.leaves = all, o.leaves+all-o.takes
+		o.takes, o.leaves, around = all, o.leaves+all-o.takes, false
 	} else {
 		o = p.work(all)
 	}
@@ -24,6 +24,11 @@ func (r *runner) overLeftOut(i int, p *profile, o outcome, claimed bool) bool {
 	r.begin(all)
 	r.round, r.leftRound = r.round || r.leftRound, false
 	r.loseMarks()
+	before := r.now
 	r.fitting(i, p, o, claimed)
+	if w := (walker{runner: r, left: all, began: -1}); around && r.known && w.stepsOrMovedBack(r.walked(l)) && w.pos == all {
+		next := w.after(before, false)
+		r.nextMarks = &next
+	}
 	return true
 }
