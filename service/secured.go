@@ -47,6 +47,7 @@ func (s *secured) onHTTP(server *http.Server) error {
 		return nil
 	}
 	server.TLSConfig = s.source.For("h2", "http/1.1")
+	//nolint:staticcheck // It is called so where net/http has an HTTP/2 of its own, as it has not in a release.
 	return http2.ConfigureServer(server, &http2.Server{MaxConcurrentStreams: maxStreams})
 }
 

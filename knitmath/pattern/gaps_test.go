@@ -2,6 +2,7 @@ package pattern
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -19,9 +20,11 @@ func (g gapped) planted() (right string, wrong []string) {
 		var b strings.Builder
 		for i, p := range parts {
 			if i == k {
-				var n int
-				fmt.Sscan(p, &n)
-				p = fmt.Sprint(n + by)
+				n, err := strconv.Atoi(p)
+				if err != nil {
+					panic(err)
+				}
+				p = strconv.Itoa(n + by)
 			}
 			b.WriteString(p)
 		}

@@ -26,9 +26,17 @@ func (r *runner) overLeftOut(i int, p *profile, o outcome, claimed bool) bool {
 	r.loseMarks()
 	before := r.now
 	r.fitting(i, p, o, claimed)
-	if w := (walker{runner: r, left: all, began: -1}); around && r.known && w.stepsOrMovedBack(r.walked(l)) && w.pos == all {
+	if around {
+		r.marksAround(l, before)
+	}
+	return true
+}
+
+// marksAround notes where the markers are behind a round that goes over all stitches at once.
+func (r *runner) marksAround(l *Line, before hand) {
+	w := walker{runner: r, left: before.left, began: -1}
+	if r.known && w.stepsOrMovedBack(r.walked(l)) && w.pos == w.left {
 		next := w.after(before, false)
 		r.nextMarks = &next
 	}
-	return true
 }
