@@ -139,7 +139,7 @@ type sewn struct {
 // ([curve.SewnCm]), the mean of the right edge and the left, which begins a row later. The
 // cap has no kink ([curve.Settings], Steady). Its edge must be 0 to 5 % longer than those of
 // back and front together. Caps of other heights and slopes are tried or, where the height is
-// given or a rule gives it, of other slopes, until one is within a quarter of a percent of the
+// given or a rule gives it, of other slopes, until one is within half a percent of the
 // excess that is wanted, or within three quarters with little to remember; else the nearest is
 // taken. One that is no bell counts as half a percent farther off, and so does one of a free
 // height that is unlike any rule; one without bind-offs before its top as a quarter.

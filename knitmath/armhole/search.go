@@ -23,7 +23,7 @@ const (
 	mostTries    = 12
 	triesOfSlope = 3    // at a height
 	triesOfFirst = 6    // the same, as long as there is no cap
-	goodEnough   = 0.25 // percent from the excess that is wanted: a millimetre, which nobody sews
+	goodEnough   = 0.5  // percent from the excess that is wanted: two millimetres of 40 cm, which nobody sews
 	easyEnough   = 0.75 // the same, of a cap with little to remember
 	nearEnough   = 1.0  // the same, before decreases on every row are tried
 	unsure       = 1.5  // percent by which a curve foretells an edge wrongly, once one is known
