@@ -5,7 +5,6 @@ import (
 	"strconv"
 
 	"example.com/knitmath/knitmath/fault"
-	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 )
 
@@ -101,14 +100,14 @@ func (r ring) elsewhere(others []ring) string {
 	return offers
 }
 
-// nearestPlace is how far from the base the limb fits, at one of some places.
+// nearestPlace is how far from the base the limb fits, at one of some places, as it is printed.
 func (r ring) nearestPlace(others []ring) (float64, bool) {
 	const places = 20
 	all := r.b.way.length()
 	for i := 1; i < places; i++ {
 		for _, off := range [2]float64{-1, 1} {
 			limb := r.limb
-			limb.FromBaseCm = measure.Centimetres(measure.Micrometres(r.limb.FromBaseCm+off*float64(i)*all/places) / offered * offered)
+			limb.FromBaseCm = r.b.in.DisplayUnit.Printed(r.limb.FromBaseCm + off*float64(i)*all/places)
 			try := r.b.ringOf(limb)
 			try.enough = math.MaxFloat64
 			if _, ok := try.limbOf(); ok && try.clears(others) {
@@ -159,6 +158,3 @@ func (r ring) clear(others []ring) string {
 	}
 	return ""
 }
-
-// offered is how finely a place is offered: to a millimetre, in micrometres.
-const offered = 1000

@@ -109,12 +109,15 @@ func offersDo(t *testing.T, rng *rand.Rand) {
 // What is offered for a limb that is too wide, or meets another, does.
 func TestOffersForLimbsDo(t *testing.T) {
 	rng := rand.New(rand.NewPCG(14, 4))
-	offers := map[string]*regexp.Regexp{"from": regexp.MustCompile(`; ([0-9.]+) cm from the base it fits`),
+	offers := map[string]*regexp.Regexp{"from": regexp.MustCompile(`; ([0-9.]+) (?:cm|in) from the base it fits`),
 		"stitches": regexp.MustCompile(`; with (\d+) stitches it `), "turn": regexp.MustCompile(`; turned (\d+) degrees it does not`)}
 	done := map[string]int{}
-	for range knittest.Sweep(350, 150) {
+	for n := range knittest.Sweep(700, 300) {
 		cm := float64(6 + rng.IntN(20))
 		in := SolidInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, Form: FormSphere, AcrossCm: &cm}
+		if n%2 == 1 {
+			in.DisplayUnit = measure.DisplayUnitIn
+		}
 		for range 1 + rng.IntN(3) {
 			in.Limbs = append(in.Limbs, LimbInput{Stitches: *knittest.Far(rng, MinLimbStitches, 80), FromBaseCm: 1.6 * cm * rng.Float64(),
 				TurnDegrees: float64(rng.IntN(360))})
@@ -139,6 +142,9 @@ func TestOffersForLimbsDo(t *testing.T) {
 			value, _ := strconv.ParseFloat(said[1], 64)
 			switch what {
 			case "from":
+				if in.DisplayUnit == measure.DisplayUnitIn {
+					value *= measure.CmPerInch
+				}
 				again.Limbs[i].FromBaseCm = value
 			case "turn":
 				again.Limbs[i].TurnDegrees = value
