@@ -132,7 +132,7 @@ func (r *runner) only(l *Line, n int64) {
 	r.comparedOthers(l, n)
 	r.comparedLast(l, n)
 	r.aside = total - n
-	r.asideAhead, r.asideSide = r.now.left-n, r.side
+	r.asideAhead, r.asideSide, r.asideAt = r.now.left-n, r.side, r.rows
 	r.divided = r.divided || n < total
 	r.now, r.other, r.machine = hand{left: n}, nil, nil
 	r.turned = 0

@@ -94,7 +94,7 @@ func (r *runner) justWorked(n int64) bool {
 func (r *runner) wholeCounts(whole wholeOf) []int64 {
 	there := []int64{r.now.total()}
 	switch {
-	case whole == wholeOther:
+	case whole == wholeOther, whole == wholeRest && r.aside > 0 && r.asideAt == r.rows: // left out just now
 		there = []int64{r.aside}
 	case r.aside > 0:
 		there = []int64{r.aside, r.now.total()}

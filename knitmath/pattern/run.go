@@ -54,6 +54,7 @@ type runner struct {
 	turnGap     int64   // where the last turn left a gap, below 0 for nowhere
 	apart       []int64 // the parts of those that "on these only" left out, as they were worked; nil where they are not known
 	aside       int64   // stitches that "on these only" left out, and no holder has taken
+	asideAt     int     // the row behind which they were left out
 	asideAhead  int64   // those of them that lie beyond the others, with the side of the next row as it was then
 	asideSide   stitch.Side
 	noting      int // the line whose first working is noted
