@@ -124,7 +124,7 @@ func (t *taper) vetFits(c *fault.Checks, between string) {
 			near.end = t.start - near.k*t.perRow()
 		}
 		if detail := near.tooNarrow(); detail != "" {
-			c.Infeasible(detail, "edge_stitches")
+			c.Infeasible(detail, t.from, t.to, "edge_stitches")
 		}
 		return
 	}
