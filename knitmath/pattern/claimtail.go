@@ -19,6 +19,7 @@ type claimTail struct {
 	secondAt   span
 
 	secondNamed bool // the second is that of a gusset or a thumb
+	secondSides bool // of each side
 
 	parts   []partOf // "40 sts: 20 front, 20 back": all that it is made of
 	partsAt span
@@ -162,7 +163,7 @@ func (p *parser) claimEnds(closer string) bool {
 func (p *parser) claimOfPart(tail *claimTail) bool {
 	switch {
 	case p.skipPhrase(claimSides):
-		tail.sides = true
+		tail.sides, tail.secondSides = tail.second == nil, tail.second != nil
 	case p.skipPhrase(claimGusset):
 		tail.named = true
 	case p.skipPhrase(claimInWork):

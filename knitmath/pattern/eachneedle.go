@@ -18,6 +18,9 @@ func (p *parser) needlesAlone() bool {
 // partsAlone reads "24 sts for the palm and 24 for the back": together they are all there are.
 func (p *parser) partsAlone(line *Line) bool {
 	save, found := p.next, p.found.mark()
+	if p.peek().is("needles") && p.ahead(1).is(":") {
+		p.next += 2
+	}
 	p.skipPhrase(claimPhrases)
 	if end, _ := p.sizedEnd(p.next); end != 0 && p.tokens[end].stitches() && p.tokens[end+1].is("for", "on") &&
 		p.arranged(line) && p.endsAt(p.next) {
@@ -112,6 +115,36 @@ func (p *parser) partsOfEnd(line *Line) bool {
 		p.mistake(ReasonClaim, from.to(p.last()), "the parts add up to "+strconv.Itoa(sum)+", not "+strconv.Itoa(until))
 	}
 	return true
+}
+
+// eachPart reads "; 30 sts on each needle", "; 47 sts each side" up to token end, all that is told beside a count: it is compared
+// when the stitches and their markers are known.
+func (p *parser) eachPart(line *Line, end int) bool {
+	save, found := p.next, p.found.mark()
+	from := p.peek().span
+	bracket := p.peek().is("(")
+	p.next++
+	n := p.number()
+	p.accept("st", "sts", "stitches")
+	sides := p.skipPhrase(claimSides)
+	told := n != nil && (len(n) == 1 || len(n) == p.sizes) && (sides || p.skipPhrase(claimNeedles)) && !p.last1().is("shoulder")
+	if !told || bracket && !p.accept(")") || p.next != end {
+		p.next = save
+		p.found.rewind(found)
+		return false
+	}
+	line.eachBeside(n, sides, from.to(p.last()))
+	return true
+}
+
+// eachBeside notes how many stitches are told beside a count to lie on each needle, or on each of the sides that markers part.
+func (l *Line) eachBeside(n []int, sides bool, at span) {
+	l.info.beside, l.info.partsAt = true, at
+	if sides {
+		l.info.perSide, l.info.ofMarks = without(n), true
+	} else {
+		l.info.perNeedle = without(n)
+	}
 }
 
 // needlesAhead reports whether a number of stitches "on each of" some needles stands at token i.

@@ -31,12 +31,17 @@ func (r *runner) partsBetweenMarks(l *Line) {
 // those that are nearly as many as is told.
 func (r *runner) halvesMarked(l *Line, told []int64) []int64 {
 	parts := l.info.partsTold
-	marked := slices.DeleteFunc(r.markedParts(), func(n int64) bool { return n == 0 })
+	marked := r.sidesMarked()
 	if !r.round || len(told) != 2 || len(marked) != 2 || !hasPart(parts, "front") || !hasPart(parts, "back") ||
 		4*max(marked[0], marked[1])-4*min(marked[0], marked[1]) > told[0]+told[1] {
 		return nil
 	}
 	return marked
+}
+
+// sidesMarked are the stitches between the markers, but for two that lie side by side.
+func (r *runner) sidesMarked() []int64 {
+	return slices.DeleteFunc(r.markedParts(), func(n int64) bool { return n == 0 })
 }
 
 // partsBoundOff compares the parts that are told beside the count of a row with those into which it is divided by

@@ -58,6 +58,9 @@ func (p *parser) passParts(line *Line) bool {
 	if end == 0 {
 		return false
 	}
+	if p.eachPart(line, end) {
+		return true
+	}
 	from := p.peek().span
 	parts, known := p.partsUpTo(end)
 	p.next = end

@@ -21,7 +21,7 @@ func (p *parser) frontMatter() bool {
 	}
 	end := p.lineEnd(p.next)
 	switch {
-	case p.countedNote(p.next, end), p.stitchCount():
+	case p.countedNote(p.next, end), p.stitchCount(), p.peek().is("needles") && p.needlesAlone():
 		return true
 	case p.explained(end):
 		p.passTo(end)

@@ -37,7 +37,7 @@ func (p *parser) takenOff(end int) []int {
 	var sum []int
 	for n := save + 1; n < end; n++ {
 		last := p.takenAt(n)
-		if last == 0 || !p.ledTaken(n) && !(graft && p.ledGrafted(n, save+1, sum != nil)) {
+		if last == 0 || !p.ledTaken(n) && !(graft && p.ledGrafted(n, last, save+1, sum != nil)) {
 			continue
 		}
 		p.next = n
@@ -73,10 +73,10 @@ func (p *parser) ledTaken(i int) bool {
 	return p.tokens[i-1].is("rem", "remaining", "last", "the", "all", "these", "first", "other")
 }
 
-// ledGrafted reports whether a number at token i is of stitches that are grafted: at once after the verb, of sets, or
-// joined to others.
-func (p *parser) ledGrafted(i, first int, others bool) bool {
-	return i == first || p.setsBefore(i) || others && p.tokens[i-1].is("to", "with", "and")
+// ledGrafted reports whether a number at token i, up to its "sts", is of stitches that are grafted: at once after the verb, of
+// sets, of each needle, or joined to others.
+func (p *parser) ledGrafted(i, sts, first int, others bool) bool {
+	return i == first || p.setsBefore(i) || p.ofEachNeedle(sts+1) || others && p.tokens[i-1].is("to", "with", "and")
 }
 
 // setsBefore reports whether "two sets of" stands before token i: there are twice as many.
