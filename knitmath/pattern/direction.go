@@ -144,7 +144,7 @@ func (p *parser) passing(line *Line) bool {
 	ok := true
 	switch first.text {
 	case "pm":
-		ok = p.markersPlaced()
+		ok = p.markersPlaced(line)
 	case "turn", "do", "rotate":
 		ok = p.turnWords(first, line)
 	case "remove":
@@ -167,11 +167,12 @@ func (p *parser) passing(line *Line) bool {
 	return true
 }
 
-// markersPlaced passes over what follows "pm": "after every 12 sts".
-func (p *parser) markersPlaced() bool {
+// markersPlaced reads what follows "pm": "after every 12 sts", "21 sts in from each end".
+func (p *parser) markersPlaced(line *Line) bool {
 	if p.onlyRows {
 		return false
 	}
+	p.inFromEnds(line)
 	if p.accept("after") || p.peek().is("every", "each") {
 		p.accept("every", "each")
 		p.accept("the")
@@ -185,6 +186,7 @@ func (p *parser) markersPlaced() bool {
 // besideCentre reads "on either side of centre 3 sts" after markers that are placed.
 func (p *parser) besideCentre(line *Line) {
 	if !p.acceptAny(eitherSide) {
+		p.inFromEnds(line)
 		return
 	}
 	p.accept("the")
@@ -197,6 +199,26 @@ func (p *parser) besideCentre(line *Line) {
 		line.info.centre = without(n)
 	}
 }
+
+// inFromEnds reads "21 sts in from each end" after markers that are placed.
+func (p *parser) inFromEnds(line *Line) {
+	save, found := p.next, p.found.mark()
+	if end, _ := p.sizedEnd(p.next); end != 0 && p.tokens[end].stitches() {
+		n := p.number()
+		p.next++
+		p.accept("in")
+		if n != nil && p.acceptAny(fromEachEnd) && p.clauseEnds() {
+			line.info.inset = without(n)
+			return
+		}
+	}
+	p.next = save
+	p.found.rewind(found)
+}
+
+// fromEachEnd is where two markers are that lie as far from either end.
+var fromEachEnd = wordings("from each end", "from either end", "from both ends", "from each edge", "from both edges", "from each side",
+	"from either side", "from both sides")
 
 // afterStitches passes over "after 85 sts" behind a marker, which says where it lies, and not how many there are.
 func (p *parser) afterStitches() {

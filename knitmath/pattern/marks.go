@@ -38,13 +38,18 @@ func (m *marks) turnBack(total int64) {
 	}
 }
 
-// markCentre places markers on either side of so many stitches in the middle of the needle; false
+// markCentre places markers on either side of so many stitches in the middle of the needle, or so many in from its ends; false
 // where they have no middle.
 func (r *runner) markCentre(info *lineInfo) bool {
-	if info.centre == nil {
+	n, total := int64(0), r.now.total()
+	switch {
+	case info.centre != nil:
+		n = int64(at(info.centre, r.size))
+	case info.inset != nil && !r.round:
+		n = total - 2*int64(at(info.inset, r.size))
+	default:
 		return false
 	}
-	n, total := int64(at(info.centre, r.size)), r.now.total()
 	if !r.known || r.now.behind != 0 || n < 1 || n >= total || (total-n)%2 != 0 || r.marks.lost || r.marks.count > 0 {
 		return false
 	}

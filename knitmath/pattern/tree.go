@@ -140,6 +140,7 @@ type lineInfo struct {
 	forRows       []int // "next 4 rows": how many rows the label stands for; "for 10 rows" of a repeat
 	halves        []int // the first of two parts of all stitches, with a marker between them and none elsewhere
 	perSide       []int // "20 sts each side" of stitches that are bound off in the row
+	inset         []int // "21 sts in from each end": where two markers are placed
 	ofMarks       bool  // they are those of the two sides that markers part, where there are two
 	half          bool  // half of the stitches go on being worked
 	beyond        []int // "10 sts unworked": those beyond the turn
