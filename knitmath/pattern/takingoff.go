@@ -76,12 +76,17 @@ func (p *parser) ledTaken(i int) bool {
 // ledGrafted reports whether a number at token i, up to its "sts", is of stitches that are grafted: at once after the verb, of
 // sets, of each needle, or joined to others.
 func (p *parser) ledGrafted(i, sts, first int, others bool) bool {
-	return i == first || p.setsBefore(i) || p.ofEachNeedle(sts+1) || others && p.tokens[i-1].is("to", "with", "and")
+	return i == first || p.setsBefore(i) || p.onEachNeedle(sts+1) || others && p.tokens[i-1].is("to", "with", "and")
 }
 
 // setsBefore reports whether "two sets of" stands before token i: there are twice as many.
 func (p *parser) setsBefore(i int) bool {
 	return i > 2 && p.tokens[i-1].is("of") && p.tokens[i-2].is("sets", "lots", "halves") && p.tokens[i-3].is("two", "2", "both", "the")
+}
+
+// onEachNeedle reports whether "on each needle", "on both needles" stands at token i.
+func (p *parser) onEachNeedle(i int) bool {
+	return p.tokens[i].is("on") && p.ofEachNeedle(i) && p.anyOf(i+2, min(i+5, len(p.tokens)), "needle", "needles", "dpn", "dpns")
 }
 
 // ofEachNeedle reports whether "from each", "on both" stands at token i.
