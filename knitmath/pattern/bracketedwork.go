@@ -80,9 +80,22 @@ func (p *parser) closesBracket(line *Line) bool {
 	return true
 }
 
-// calledInBracket reads "dec rnd" alone, and "work dec rnd", among directions in a bracket.
+// calledNext reports whether a row above is called by its name alone, among what is to be worked: "knit 3 rnds, dec rnd".
+// It is no label there.
+func (p *parser) calledNext() bool {
+	if !p.tokens[p.next-1].is(",", "and", "then") || p.onlyRows {
+		return false
+	}
+	words, i := p.rowName()
+	if len(words) == 0 || !p.tokens[i].is("row", "rnd", "round") || !p.mayName(words[0]) {
+		return false
+	}
+	return (p.endsAt(i+1) || p.tokens[i+1].is(",", ";", ")", "]", "and", "then")) && p.lineCalled(words) >= 0
+}
+
+// calledInBracket reads "dec rnd" alone, and "work dec rnd", among directions in a bracket, and the first among others.
 func (p *parser) calledInBracket(line *Line) bool {
-	if !p.begunBracket() {
+	if !p.begunBracket() && !p.calledNext() {
 		return false
 	}
 	p.accept("work", "rep", "repeat", "knit")

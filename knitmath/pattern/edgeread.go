@@ -248,6 +248,9 @@ func (p *parser) beginningAt(i int) bool {
 			i++
 		}
 	}
+	if p.tokens[i].is("beg", "beginning") && p.tokens[i-1].stitches() {
+		return p.tokens[i+1].is("of", "next", "foll", "following", "every") // "BO 4 sts beg next 2 rows"
+	}
 	if !p.tokens[i].is("at", "on") {
 		return false
 	}

@@ -103,7 +103,7 @@ func (p *parser) measureLine(i, end int) bool {
 // onto cable needle", "Inc = knit into front and back of st".
 func (p *parser) explains(i, end int) bool {
 	t := &p.tokens[i]
-	if t.kind != tokenWord || t.row() || !p.notation(t.text) || i+2 >= end || p.sideOf(i) != 0 {
+	if t.kind != tokenWord || t.row() || !p.notation(t.text) || i+2 >= end || p.sideOf(i) != 0 || p.castAt(i) != 0 {
 		return false
 	}
 	_, _, _, counted := split(t.text)

@@ -70,9 +70,9 @@ func (p *parser) headingEnd(i, end int) int {
 	return p.lead(i, end)
 }
 
-// beginsLabelled reports whether a label, or the "Cast-on:" of a cast-on, stands at token i.
+// beginsLabelled reports whether a label, or the "Cast-on:" or "CO:" of a cast-on, stands at token i.
 func (p *parser) beginsLabelled(i int) bool {
-	return p.labelEnd(i) != 0 || p.tokens[i].is("cast-on") && p.castAt(i) != 0
+	return p.labelEnd(i) != 0 || p.tokens[i].is("cast-on", "co") && p.castAt(i) != 0
 }
 
 // picotOff reports whether "picot bind-off" stands at token i, which is no heading: all stitches are bound off.

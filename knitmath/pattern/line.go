@@ -110,7 +110,7 @@ func (p *parser) sentence() {
 		from := p.peek().span
 		*line = Line{}
 		p.opensDirections()
-		if !p.whenLeads() && p.label(line) {
+		if !p.calledNext() && !p.whenLeads() && p.label(line) {
 			p.labelledLine(line, from)
 			return
 		}

@@ -88,6 +88,9 @@ func (s *scanner) spelled(from span) {
 	if s.thatIs(word) {
 		word = "that"
 	}
+	if word == "ea" {
+		word = "each"
+	}
 	s.put(tokenWord, from, word)
 	s.roundShort()
 	if last := &s.tokens[len(s.tokens)-1]; last.text == "c/o" || last.text == "b/o" {

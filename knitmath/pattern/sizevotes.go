@@ -47,8 +47,7 @@ func (p *parser) voteNumber(v *sizeVotes, i int) int {
 	case n > 1 && p.tokens[i-1].is("(") && p.tokens[i+1].is("-"):
 		v.weak[min(n, MaxSizes)] += 2
 	case n <= 1:
-		v.single = v.single || end != 0 && (p.tokens[end].stitches() || p.castOnBefore(i))
-		return i
+		return p.voteAlone(v, i, end)
 	case p.tokens[i+1].is("-") && p.tokens[end].is("on", "onto"):
 		return end
 	case !p.partsByDash(i):
@@ -57,8 +56,23 @@ func (p *parser) voteNumber(v *sizeVotes, i int) int {
 	return end - 1
 }
 
+// voteAlone lets a number at token i vote that no list follows, and is the last token that belongs to it: two parted by a
+// stroke after "CO" are those of two sizes.
+func (p *parser) voteAlone(v *sizeVotes, i, end int) int {
+	cast := p.castOnBefore(i)
+	if cast && p.tokens[i+1].is("/") && p.tokens[i+2].kind == tokenNumber && p.tokens[i+3].stitches() {
+		v.give(2, 2)
+		return i + 2
+	}
+	v.single = v.single || end != 0 && (cast || p.tokens[end].stitches())
+	return i
+}
+
 // castOnBefore reports whether "CO" or "cast on" stands before token i.
 func (p *parser) castOnBefore(i int) bool {
+	if i > 0 && p.tokens[i-1].is(":") {
+		i--
+	}
 	return i > 0 && p.tokens[i-1].is("co") || i > 1 && p.tokens[i-1].is("on") && p.tokens[i-2].is("cast")
 }
 

@@ -278,7 +278,7 @@ func (p *parser) nextClause() bool {
 	if t.kind == tokenWord && leadIns[t.text] && p.leadEnd(p.next) != 0 {
 		return true
 	}
-	return p.labelEnd(p.next) != 0 || p.moreEdgesAt() || p.bareRepeatAt(p.next) || p.directionAhead() ||
+	return p.labelEnd(p.next) != 0 || p.calledNext() || p.moreEdgesAt() || p.bareRepeatAt(p.next) || p.directionAhead() ||
 		p.startsItem(p.next) && !t.is("inc", "dec", "m", "rib") &&
 			!(t.is("(", "[") && p.remarkEnd(p.next) != 0)
 }

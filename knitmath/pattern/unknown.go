@@ -66,7 +66,10 @@ func (p *parser) strangeLead(i, worked int) int {
 }
 
 // plainWords are short words of the language that nobody abbreviates to.
-var plainWords = map[string]bool{"the": true, "all": true, "in": true, "for": true, "back": true, "on": true, "at": true, "of": true,
-	"a": true, "as": true, "is": true, "it": true, "an": true, "by": true, "or": true, "if": true, "be": true, "no": true, "not": true,
-	"so": true, "up": true, "off": true, "out": true, "with": true, "this": true, "that": true, "your": true, "you": true, "each": true,
-	"only": true, "when": true, "side": true, "into": true, "onto": true, "over": true, "down": true, "both": true, "loop": true}
+var plainWords = wordSet(`the all in for back on at of a as is it an by or if be no not so up off out with this that your you each only when
+	side into onto over down both loop from held even then than them they same next last left rest part more once here
+	turn edge body neck toe leg heel hem cuff foot hand palm yarn knot knit purl work row rows one two four five six
+	nine ten end ends and are was were has have had do does make made take keep hold pass lift slip draw cut any few
+	most much many some such also just like now how too very we our us its his her he she who what done must may can
+	will now new old use used long wide wool size tip top half skip join sew seam trim lap pin lay fold pull push give
+	gap stop mark less well till upon but out away`)
