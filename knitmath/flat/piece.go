@@ -143,7 +143,7 @@ func (p *piece) settleCorner(c *fault.Checks) {
 		p.sizeField, p.grows, p.step, p.start = "width_cm", 4/p.ratio, 4, 5
 		p.rows = int(measure.RoundHalfUp(*p.in.WidthCm / 2 / math.Sqrt2 * p.rw.PerCm()))
 	}
-	p.anyRow = 2*p.grows > float64(p.step)*(1+liesFlat/100)
+	p.anyRow = float64(p.step)/(2*p.grows) < 1-liesFlat/100-slack // by as much the rule leaves the rim too short
 	p.vetStep(c)
 }
 

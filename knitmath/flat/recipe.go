@@ -54,9 +54,9 @@ func (p *piece) recipe(name string, growth, rim float64) Recipe {
 	r := Recipe{Name: name, GrowthStitches: growth, RimStitches: rim, DeparturePercent: 100 * (rim/wanted - 1),
 		DepartureCm: (rim - wanted) / p.st.PerCm(), Effect: EffectFlat}
 	switch {
-	case r.DeparturePercent < -liesFlat:
+	case r.DeparturePercent < -liesFlat*(1+slack):
 		r.Effect = EffectCups
-	case r.DeparturePercent > liesFlat:
+	case r.DeparturePercent > liesFlat*(1+slack):
 		r.Effect = EffectRuffles
 	}
 	return r

@@ -82,7 +82,7 @@ func (o Shape) rim() string {
 	percent := 100 * (float64(count)/p.wants(p.rows) - 1)
 	than := "more"
 	switch {
-	case math.Abs(percent) <= liesFlat:
+	case math.Abs(percent) <= liesFlat*(1+slack):
 		return ""
 	case percent < 0:
 		than = "fewer"
