@@ -59,6 +59,11 @@ func (p Piece) bindsOffWithin() bool {
 	})
 }
 
+// holds reports whether a row puts stitches on hold.
+func holds(r Row) bool {
+	return slices.ContainsFunc(r.Instruction.Row.Steps, func(s stitch.Step) bool { return s.Op == stitch.Hold })
+}
+
 // directions appends those of a piece.
 func (p Piece) directions(d []string, o Neckline) []string {
 	l := p.layout
@@ -86,6 +91,9 @@ func (p Piece) directions(d []string, o Neckline) []string {
 		d = append(d, evenWords(r.RowNumber-worked-1)...)
 		n := alike(p.Rows[i:])
 		d = append(d, rowWords(p.Rows[i:i+n]))
+		if l.held && l.centre > 0 && holds(r) { // said at once, where both are put on hold: they are not to lie on one holder
+			d = append(d, "Note: leave the "+report.CountOf(l.centre, "stitches")+" of the middle on hold for the band.")
+		}
 		worked = p.Rows[i+n-1].RowNumber
 		if l.endsWithNeck(r) {
 			last := l.steps[len(l.steps)-1]
@@ -138,9 +146,6 @@ func (l *layout) secondWords(stitches int) []string {
 		return []string{s}
 	}
 	var d []string
-	if l.held && l.centre > 0 {
-		d = append(d, "Note: leave the "+report.CountOf(l.centre, "stitches")+" of the middle on hold for the band.")
-	}
 	if l.method() == shortrow.TurnMethodYarnOver && l.shortRows && l.slopeRow(second, 0) < 0 {
 		d = append(d, "Note: the yarn overs on hold are not counted as stitches.")
 	}
