@@ -237,8 +237,11 @@ func (r *runner) rowsBeyond(l *Line, all, worked int) int {
 }
 
 // already is how often rows were worked before: once each, or, of a single one, as
-// often as it was.
+// often as it was. Those of a pattern that is only defined where they stand were not.
 func (r *runner) already(lines []int16) int {
+	if r.onlyDefined(lines) {
+		return 0
+	}
 	if len(lines) != 1 {
 		return 1
 	}
@@ -249,4 +252,14 @@ func (r *runner) already(lines []int16) int {
 		}
 	}
 	return max(n, 1)
+}
+
+// onlyDefined reports whether all of some rows stand in the definition of a pattern, and none was worked yet.
+func (r *runner) onlyDefined(lines []int16) bool {
+	for _, line := range lines {
+		if line < 0 || !r.piece.Lines[line].info.defined || slices.Contains(r.history, line) {
+			return false
+		}
+	}
+	return len(lines) > 0
 }
