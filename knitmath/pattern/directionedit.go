@@ -19,6 +19,9 @@ func (c *corrector) directionEdits(f *Finding, i int) []candidate {
 			out = append(out, c.partTimes(f, i, numbers, spots, k)...)
 		}
 	}
+	if info.kind == lineOff {
+		out = c.graftedAlike(f, spots)
+	}
 	for k := range info.edges {
 		q := &info.edges[k]
 		rows := func(size, d int) (int, bool) { return quotient(c.sign(i)*d, at(q.rows, size)) }
@@ -28,6 +31,22 @@ func (c *corrector) directionEdits(f *Finding, i int) []candidate {
 		}
 		if list := run(spots, q.rows, true); list != nil {
 			out = append(out, c.offBy(f, list, each)...)
+		}
+	}
+	return out
+}
+
+// graftedAlike are other numbers of two sets that are grafted and have as many stitches each: so they stay.
+func (c *corrector) graftedAlike(f *Finding, spots []spot) []candidate {
+	if len(spots) != 2 || c.piece.SizeCount != 1 || spots[0].value != spots[1].value {
+		return nil
+	}
+	var out []candidate
+	for _, sign := range [...]int{-1, 1} {
+		more, ok := half(sign)(0, f.DifferenceStitches[0])
+		if n := spots[0].value + more; ok && n > 0 {
+			e := renumbering{list: spots[:1], spots: []*spot{&spots[0], &spots[1]}, numbers: []int{n, n}}
+			out = append(out, e.candidate(c.piece.source, -1, "")...)
 		}
 	}
 	return out

@@ -37,7 +37,7 @@ func (p *parser) even(line *Line) bool {
 		p.passed(w.from.to(p.last()))
 		return true
 	}
-	if w.even = w.verb.is("rib"); w.even {
+	if w.even = w.verb.is("rib") || w.verb.is("even") && p.endsAt(p.next); w.even {
 		p.fabricBracket()
 	}
 	if w.verb.is("rib", "patt") && p.stitchesNext() && p.ribSpeltEnd(p.next) == 0 {

@@ -135,3 +135,48 @@ func TestWordsOfTheLanguage(t *testing.T) {
 		}
 	}
 }
+
+// TestEvenAlone: "even" alone behind the numbers of rows.
+func TestEvenAlone(t *testing.T) {
+	var texts []worded
+	for _, way := range []string{": even", " - even", ": work even", ": even.", " - work even."} {
+		for last := 12; last <= 22; last += 5 {
+			for _, next := range []string{"\nRow %d: Knit. 20 sts.", "\nRow %d: Purl. 20 sts."} {
+				texts = append(texts, worded{text: fmt.Sprintf("Rows 1-11: Knit.\nRows 12-%d%s"+next, last, way, last+1),
+					start: []int{20}, stitches: []int{20}, rows: []int{last + 1}})
+			}
+		}
+	}
+	askShort(t, texts)
+}
+
+// TestWorkingOnSomeOnly: "Working on 28 sts only:" before rows that are written.
+func TestWorkingOnSomeOnly(t *testing.T) {
+	var texts []worded
+	for _, lead := range []string{"Working on 28 sts only:", "Working on the first 28 sts only:", "Working back and forth on 28 sts only:",
+		"Working on these 28 sts only:"} {
+		for _, parted := range []string{". ", ".\n", ".\n\n"} {
+			for _, heel := range []string{"Row 1: Sl 1, k to end.\nRow 2: Sl 1, p to end. 28 sts.", "Row 1: K28.\nRow 2: P28. 28 sts."} {
+				texts = append(texts, worded{text: "Knit 10 rnds" + parted + lead + "\n" + heel, start: []int{56}, round: true,
+					stitches: []int{28}, rows: []int{12}})
+			}
+		}
+	}
+	askShort(t, texts)
+}
+
+// TestGraftedAlikeStay: two sets that are grafted have as many stitches each, also in what is offered first.
+func TestGraftedAlikeStay(t *testing.T) {
+	for n := 3; n <= 30; n++ {
+		for _, said := range []int{n - 1, n + 1} {
+			in := CheckInstructionsInput{Text: fmt.Sprintf("CO %d sts. Knit 4 rows. Graft %d sts to %d sts.", 2*n, said, said)}
+			out, err := CheckInstructions(t.Context(), in)
+			if err != nil || len(out.Findings) != 1 || len(out.Findings[0].Corrections) == 0 {
+				t.Fatalf("%v %s\n%s", err, judgedText(out.Findings), in.Text)
+			}
+			if c := out.Findings[0].Corrections[0]; c.Replacement != fmt.Sprintf("%d sts to %d", n, n) {
+				t.Errorf("%s: %+v", in.Text, c)
+			}
+		}
+	}
+}

@@ -49,7 +49,7 @@ func (p *parser) workedAt(i int) int {
 	for p.tokens[i].is("you", "will", "now", "we", "are", "from", "here", "be") {
 		i++
 	}
-	if i > from && p.tokens[i].is("work", "working") {
+	if i > from && p.tokens[i].is("work", "working") || p.tokens[i].is("working") && p.leadsRows(i+1) {
 		return i
 	}
 	i = from
@@ -65,4 +65,17 @@ func (p *parser) workedAt(i int) int {
 		return -1
 	}
 	return i
+}
+
+// leadsRows reports whether words from token i on, "on 28 sts only:", lead in rows that are written after a colon.
+func (p *parser) leadsRows(i int) bool {
+	for n := i; n < i+10; n++ {
+		switch t := &p.tokens[n]; {
+		case t.is(":"):
+			return p.tokens[n+1].kind == tokenNewline || p.labelEnd(n+1) != 0
+		case t.kind != tokenWord && t.kind != tokenNumber:
+			return false
+		}
+	}
+	return false
 }
