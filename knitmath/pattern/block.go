@@ -157,6 +157,7 @@ func (r *runner) noteNumbers(line, from int) (low, high int32) {
 					twice = n
 				}
 			}
+			r.besideRule(n, line, from)
 			r.written.write(n, line)
 		}
 		r.spend(int(q.last-q.first)/chargedNames + 1)

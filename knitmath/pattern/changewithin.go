@@ -6,17 +6,32 @@ import "example.com/knitmath/knitmath/stitch"
 // often, be made within the rows that its sentence has just said: "Knit 12 rows, dec 1 st each end of
 // every 4th row", "Work 12 rows and at the same time inc 1 st at beg of RS rows" are twelve rows.
 func (p *parser) withinRowsBefore(s *shapings) {
+	if before := p.rowsJustSaid(s); before != nil {
+		s.within, before.counts = before.counts, []int{0}
+		p.sameTime = false
+	}
+}
+
+// afterRowsBefore says of changes of which it is told how often that they are made after those rows, not within them:
+// "Work 12 rows, dec 1 st at each end of every 4th row 5 times".
+func (p *parser) afterRowsBefore(s *shapings, from span) {
+	if before := p.rowsJustSaid(s); before != nil && !p.sameTime && !s.next {
+		p.reading(from.to(p.last()), "read as worked after the rows that are said before, not within them")
+	}
+}
+
+// rowsJustSaid are the rows that the sentence of a change on every so manieth row has just said; nil if it has said none.
+func (p *parser) rowsJustSaid(s *shapings) *lineInfo {
 	n := len(p.piece.Lines)
 	if n == 0 || p.trying || len(s.interval) != 1 || s.second != nil || s.turns != nil || s.interval[0] < 1 {
-		return
+		return nil
 	}
 	before := &p.piece.Lines[n-1].info
 	if before.kind != lineEven && before.kind != linePlain || before.counts == nil || before.total || before.pattern != 0 ||
 		!p.sameTime && p.sentenceBroken(before.at.end) {
-		return
+		return nil
 	}
-	s.within, before.counts = before.counts, []int{0}
-	p.sameTime = false
+	return before
 }
 
 // rowsWithin is how many of so many rows are shaped, from the row after so many on, and how many are

@@ -12,10 +12,10 @@ func (r *runner) moved(i int) {
 	r.record(i)
 	r.setUp(l)
 	start := r.now
+	r.numberOfOff(i)
+	r.lastRow = 0
 	if l.info.ranges != nil {
 		r.lastRow = int(r.lastNumber(i))
-	} else {
-		r.lastRow = 0
 	}
 	switch l.info.kind {
 	case lineHold:

@@ -1,6 +1,9 @@
 package pattern
 
-import "strings"
+import (
+	"strconv"
+	"strings"
+)
 
 // mayBegin reports whether numbered rows may begin with a number: the one that is expected, or the
 // one after all rows so far. Where no number comes before that is Row 1, but rows without a number
@@ -49,4 +52,34 @@ func (r *runner) firstRowTold(i int) bool {
 		}
 	}
 	return false
+}
+
+// numberOfOff compares the number of a row that binds all off, "Row 12: BO all sts", with that of the row before it, which a
+// rule for other rows may leave unwritten.
+func (r *runner) numberOfOff(i int) {
+	l := &r.piece.Lines[i]
+	if l.info.kind != lineOff || len(l.info.ranges) != 1 || r.lastRow == 0 {
+		return
+	}
+	first, _ := l.info.rangeIn(l.info.ranges[0], r.size)
+	next := r.lastRow + 1
+	ruled := first == next+1 && r.ruled(int32(next), i) >= 0
+	if first == next || ruled || r.mayBegin(i, first, next) || !r.wanted(ReasonRowNumber, l.info.at) {
+		return
+	}
+	r.fault(KindMistake, ReasonRowNumber, l.info.at, 0, "row "+strconv.Itoa(next)+" is expected here")
+}
+
+// besideRule says that a row is written knit where a rule for others has it purled, or the other way round: it is worked as it
+// is written itself.
+func (r *runner) besideRule(n int32, line, from int) {
+	rule := r.written.ruled(n, min(from, r.since))
+	if rule < 0 {
+		return
+	}
+	own, other, at := r.piece.Lines[line].Steps, r.piece.Lines[rule].Steps, r.piece.Lines[line].info.at
+	if len(own) == 1 && len(other) == 1 && own[0].Operation != other[0].Operation && own[0].stretch() && other[0].stretch() &&
+		r.wanted(ReasonReading, at) {
+		r.fault(KindReading, ReasonReading, at, 0, "read as written here, although a rule for other rows is for this one too")
+	}
 }

@@ -102,6 +102,8 @@ func (p *parser) scheduledStretch(info *lineInfo, from span, found int) bool {
 	}
 	if s.times == nil && s.until == nil {
 		p.withinRowsBefore(&s)
+	} else {
+		p.afterRowsBefore(&s, from)
 	}
 	if s.times == nil && s.until == nil && s.within == nil {
 		p.askTimes(info, from)
