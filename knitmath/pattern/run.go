@@ -177,6 +177,7 @@ func (r *runner) toldBeside(i int) {
 	r.piecesTold(i)
 	r.marks.lost = r.marks.lost || info.places && r.marks.count == 0
 	r.fresh = r.fresh || info.heading
+	r.setUpOn(&r.piece.Lines[i]) // "On these 28 sts work the heel as follows:"
 	r.compareAlone(i)
 }
 
