@@ -167,55 +167,6 @@ func (p *parser) passing(line *Line) bool {
 	return true
 }
 
-// markersPlaced reads what follows "pm": "after every 12 sts", "21 sts in from each end".
-func (p *parser) markersPlaced(line *Line) bool {
-	if p.onlyRows {
-		return false
-	}
-	p.inFromEnds(line)
-	if p.accept("after") || p.peek().is("every", "each") {
-		p.accept("every", "each")
-		p.accept("the")
-		if p.number() != nil {
-			p.accept("st", "sts", "stitches")
-		}
-	}
-	return true
-}
-
-// besideCentre reads "on either side of centre 3 sts" after markers that are placed.
-func (p *parser) besideCentre(line *Line) {
-	if !p.acceptAny(eitherSide) {
-		p.inFromEnds(line)
-		return
-	}
-	p.accept("the")
-	centre := p.accept("centre", "center", "central", "middle")
-	n := p.number()
-	if p.accept("st", "sts", "stitch", "stitches"); n == nil {
-		n = one
-	}
-	if centre && p.clauseEnds() {
-		line.info.centre = without(n)
-	}
-}
-
-// inFromEnds reads "21 sts in from each end" after markers that are placed.
-func (p *parser) inFromEnds(line *Line) {
-	save, found := p.next, p.found.mark()
-	if end, _ := p.sizedEnd(p.next); end != 0 && p.tokens[end].stitches() {
-		n := p.number()
-		p.next++
-		p.accept("in")
-		if n != nil && p.acceptAny(fromEachEnd) && p.clauseEnds() {
-			line.info.inset = without(n)
-			return
-		}
-	}
-	p.next = save
-	p.found.rewind(found)
-}
-
 // fromEachEnd is where two markers are that lie as far from either end.
 var fromEachEnd = wordings("from each end", "from either end", "from both ends", "from each edge", "from both edges", "from each side",
 	"from either side", "from both sides")
@@ -294,106 +245,9 @@ func (p *parser) scrapYarn() bool {
 	return true
 }
 
-// marker passes over "marker", "m" and what it is for.
-func (p *parser) marker() bool {
-	for p.accept("a", "an", "the", "first", "second", "beg-of-rnd", "bor", "new", "stitch", "st", "all", "end-of-rnd", "removable", "side",
-		"contrasting", "different", "beginning-of-round", "beg", "of", "rnd", "round", "beginning", "start") {
-	}
-	p.number()
-	if !p.accept("marker", "markers", "m", "ms", "bor", "stitch-marker") {
-		return false
-	}
-	if p.peek().is("(") && p.ahead(1).is("pm", "m") && p.ahead(2).is(")") { // "place marker (pm)"
-		p.next += 3
-	}
-	return true
-}
-
 // clauseEnds reports whether nothing more belongs to a direction.
 func (p *parser) clauseEnds() bool {
 	return p.endsAt(p.next) || p.peek().is(",", ";", "and", "then") || p.peek().is("-") && !p.noneFirst(p.next) || p.claimAhead()
-}
-
-// joining reads "join in the round", "join yarn", "rejoin yarn to rem 30 sts".
-func (p *parser) joining(line *Line) bool {
-	from := p.peek().span
-	p.next++
-	end := p.sentenceEnd(p.next)
-	for i := p.next; i < end && !p.tokens[i].is(",", ";"); i++ {
-		if p.tokens[i].is("where") { // "at the edge where 15 sts were left"
-			break
-		}
-		if !p.tokens[i-1].is("to", "onto") {
-			continue
-		}
-		of := p.edgeOf(i)
-		if p.takingRest(line, of) {
-			return true
-		}
-		if p.heldSts(of) != 0 {
-			return p.taking(line, of)
-		}
-	}
-	if p.joinsPieces(line, end) {
-		return true
-	}
-	if p.joinsRound(end) {
-		line.info.kind = lineJoin
-		p.accept("to")
-		p.accept("work", "knit", "form")
-		p.accept("for", "in", "into")
-		p.accept("working")
-		p.accept("in")
-		p.accept("the", "a")
-		p.accept("rnd", "round", "rnds", "rounds", "circle", "ring")
-		return true
-	}
-	// "Join A at beg of rnd": yarn.
-	line.info.kind = linePassed
-	for p.peek().kind == tokenWord && !p.clauseEnds() {
-		if p.peek().is("at", "in", "to", "for", "with", "on") {
-			break
-		}
-		p.next++
-	}
-	p.passed(from.to(p.last()))
-	return true
-}
-
-// joinsPieces reads "join body and sleeves in the round: 112 stitches", "join body and sleeves: 112 stitches": with
-// them a piece begins.
-func (p *parser) joinsPieces(line *Line, end int) bool {
-	if p.trying || !p.peek().is("the", "body", "back", "sleeves", "front", "fronts") || !p.anyOf(p.next, end, "sleeves") {
-		return false
-	}
-	i := p.next
-	for i < end && !p.tokens[i].is(":", "-", "(") {
-		i++
-	}
-	if i == end || !p.claimAt(i) {
-		return false
-	}
-	p.next = i
-	if !p.claim(line) || line.ClaimedStitches == nil {
-		return false
-	}
-	line.info.kind, line.info.counts, line.info.inRounds, line.info.joins = lineCastOn, without(line.ClaimedStitches), true, true
-	line.ClaimedStitches = nil
-	return true
-}
-
-// joinsRound reports whether "join" in a sentence that goes on to a token closes a round: "CO 60
-// sts and join.", "join, to work in the round".
-func (p *parser) joinsRound(end int) bool {
-	if p.clauseEnds() || p.peek().is("to") && p.ahead(1).is("work", "knit", "form", "begin") {
-		return true
-	}
-	for i := p.next; i < end && !p.tokens[i].is(",", ";"); i++ {
-		if p.tokens[i].is("rnd", "round", "rnds", "rounds", "circle", "ring") && p.tokens[i-1].is("in", "the", "a", "into") {
-			return true
-		}
-	}
-	return false
 }
 
 func sideText(s stitch.Side) string {
