@@ -60,53 +60,78 @@ func (w capWay) bend() int {
 const mostBend = 4
 
 // steepest is the steepest slope of a cap whose height is given.
-func (s settled) steepest() float64 {
+func (s *settled) steepest() float64 {
 	if s.way == onEveryRow {
 		return steepestOfDecreases
 	}
 	return steepest
 }
 
+// A height is what caps of so many rows have in common, in cm.
+type height struct {
+	foot, low  float64 // the underarm: how wide it is, and how high
+	wide, high float64 // one side of the cap above it
+	straight   float64 // the angle at which a straight line rises
+	slow       float64 // and at which no edge may rise more steeply
+	over, ends float64 // the top, 0 where it goes on as a strap; what the last row adds to a side
+}
+
+// height is the one of so many rows.
+func (s *settled) height(rows int) height {
+	row := s.rw.SizeCm(1)
+	h := height{foot: s.st.SizeCm(s.underarm), low: s.rw.SizeCm(underarmRows), wide: s.st.SizeCm(s.capLost() - s.underarm),
+		high: s.rw.SizeCm(rows - underarmRows), slow: math.Atan2(slowest*row, s.st.SizeCm(1)), ends: row / 2}
+	h.straight = math.Atan2(h.high, h.wide)
+	if s.style != StyleSaddle {
+		h.over = s.st.SizeCm(s.top)
+	}
+	return h
+}
+
 // A bell is one side of a cap above its underarm, in cm: level, an arc of a circle, a straight
 // line, an arc, level.
 type bell struct {
-	wide, high         float64
 	level              float64 // at its foot, and again at its top
 	angle, radius      float64 // by how much an arc bends
 	bentAcross, bentUp float64 // where the first one ends, from where it begins
 }
 
-// bell is the one of a cap so many rows high. Where an arc of radius r bends by the angle a, two
-// of them and the line between cross w and rise h if r = (w sin a - h cos a) / 2 (1 - cos a).
-func (s settled) bell(rows int, slope float64) bell {
-	b := bell{wide: s.st.SizeCm(s.capLost() - s.underarm), high: s.rw.SizeCm(rows - underarmRows)}
+// bell is the one of a slope. Where an arc of radius r bends by the angle a, two of them and the line between cross w and
+// rise h if r = (w sin a - h cos a) / 2 (1 - cos a).
+func (h height) bell(slope float64) bell {
+	var b bell
+	wide, straight := h.wide, h.straight
 	if slope > 1 {
-		b.level = b.wide * (slope - 1) / 4
+		b.level = h.wide * (slope - 1) / 4
+		wide -= 2 * b.level
+		straight = math.Atan2(h.high, wide)
 	}
-	wide := b.wide - 2*b.level
-	straight, slow := math.Atan2(b.high, wide), math.Atan2(slowest*s.rw.SizeCm(1), s.st.SizeCm(1))
-	most := min(2*straight, max(slow, (straight+math.Pi/2)/2))
+	most := min(2*straight, max(h.slow, (straight+math.Pi/2)/2))
 	b.angle = straight + (most-straight)*min(slope, 1)
 	sin, cos := math.Sincos(b.angle)
-	b.radius = max(0, (wide*sin-b.high*cos)/(2*(1-cos)))
+	b.radius = max(0, (wide*sin-h.high*cos)/(2*(1-cos)))
 	b.bentAcross, b.bentUp = b.radius*sin, b.radius*(1-cos)
 	return b
 }
 
-// line is how long the line between the arcs is.
-func (b bell) line() float64 {
-	return math.Hypot(b.wide-2*(b.level+b.bentAcross), b.high-2*b.bentUp)
+// curveCm is how long the curve of a cap is at each edge.
+func (h height) curveCm(slope float64) float64 {
+	b := h.bell(slope)
+	line := math.Hypot(h.wide-2*(b.level+b.bentAcross), h.high-2*b.bentUp)
+	return 2*(b.level+b.radius*b.angle) + line
 }
 
-// capPath is the curve of a cap so many rows high.
-func (s settled) capPath(rows int, slope float64) curve.Path {
-	b := s.bell(rows, slope)
-	foot, low := s.st.SizeCm(s.underarm), s.rw.SizeCm(underarmRows)
-	path := curve.From(curve.Point{X: foot, Y: low})
+// guess is about how long the edge of a cap will be.
+func (h height) guess(slope float64) float64 { return 2*(h.foot+h.curveCm(slope)+h.ends) + h.over }
+
+// path is the curve of a cap.
+func (h height) path(slope float64) curve.Path {
+	b := h.bell(slope)
+	path := curve.From(curve.Point{X: h.foot, Y: h.low})
 	// to goes straight, or bent where a length is worth it.
 	to := func(across, up, radius float64, leaving curve.Leaving) {
-		end := curve.Point{X: foot + across, Y: low + up}
-		if bent, ok := path.Arc(end, radius, leaving); ok && radius > least*b.wide {
+		end := curve.Point{X: h.foot + across, Y: h.low + up}
+		if bent, ok := path.Arc(end, radius, leaving); ok && radius > least*h.wide {
 			path = bent
 		} else {
 			path = path.Line(end)
@@ -114,26 +139,11 @@ func (s settled) capPath(rows int, slope float64) curve.Path {
 	}
 	to(b.level, 0, 0, 0)
 	to(b.level+b.bentAcross, b.bentUp, b.radius, curve.LeavingAcross)
-	to(b.wide-b.level-b.bentAcross, b.high-b.bentUp, 0, 0)
-	to(b.wide-b.level, b.high, b.radius, curve.LeavingUp)
-	to(b.wide, b.high, 0, 0)
+	to(h.wide-b.level-b.bentAcross, h.high-b.bentUp, 0, 0)
+	to(h.wide-b.level, h.high, b.radius, curve.LeavingUp)
+	to(h.wide, h.high, 0, 0)
 	return path
 }
 
 // capLost is how many stitches a cap loses at each edge before its top.
-func (s settled) capLost() int { return (s.sleeve - s.top) / 2 }
-
-// capCurveCm is how long the curve of a cap is at each edge.
-func (s settled) capCurveCm(rows int, slope float64) float64 {
-	b := s.bell(rows, slope)
-	return 2*(b.level+b.radius*b.angle) + b.line()
-}
-
-// guess is about how long the edge of a cap will be.
-func (s settled) guess(rows int, slope float64) float64 {
-	side := s.st.SizeCm(s.underarm) + s.capCurveCm(rows, slope) + s.rw.SizeCm(1)/2
-	if s.style == StyleSaddle {
-		return 2 * side
-	}
-	return 2*side + s.st.SizeCm(s.top)
-}
+func (s *settled) capLost() int { return (s.sleeve - s.top) / 2 }

@@ -29,7 +29,7 @@ func LessByChestCm(chestCm float64) float64 {
 }
 
 // ruleCm is the height of a cap by a rule.
-func (s settled) ruleCm(rule CapHeightRule) float64 {
+func (s *settled) ruleCm(rule CapHeightRule) float64 {
 	depth := s.rw.SizeCm(s.depth)
 	switch rule {
 	case CapHeightRuleTwoThirds:

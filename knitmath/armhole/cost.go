@@ -11,7 +11,7 @@ import (
 const unitsAStep = 6
 
 // unitsOf is how much is looked at of an edge: the more, the farther it may lie off.
-func (s settled) unitsOf(rows, stitches int) int {
+func (s *settled) unitsOf(rows, stitches int) int {
 	return rows * stitches * (1 + int(3*max(0, s.tolerance-curve.DefaultTolerance)))
 }
 

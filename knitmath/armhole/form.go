@@ -21,7 +21,7 @@ const (
 // ofForm is what the form of a cap weighs: that it is no bell, that it does not bind off towards its
 // top, that it stands upright, which counts twice, and that it is unlike any rule where its height is
 // free.
-func (s settled) ofForm(p shaped) float64 {
+func (s *settled) ofForm(p shaped) float64 {
 	weight := 0.0
 	if !p.wellFormed() {
 		weight += ofForm

@@ -41,10 +41,10 @@ const (
 )
 
 // inch is the narrowest first bind-off that is advised, to the nearest stitch.
-func (s settled) inch() int { return s.st.Nearest(measure.Micrometres(narrowUnderarmCm)) }
+func (s *settled) inch() int { return s.st.Nearest(measure.Micrometres(narrowUnderarmCm)) }
 
 // grown reports whether the garment is no child's: a child's armhole is small throughout.
-func (s settled) grown() bool { return s.chestCm > smallChest*measure.CmPerInch }
+func (s *settled) grown() bool { return s.chestCm > smallChest*measure.CmPerInch }
 
 // notices are the remarks on what was found.
 func (s settled) notices(out Armhole) []report.Notice {
@@ -82,7 +82,7 @@ func (s settled) notices(out Armhole) []report.Notice {
 }
 
 // unlikeRule is by how many cm a cap is higher or lower than two thirds of the armhole, 0 where it is little.
-func (s settled) unlikeRule(rows int) float64 {
+func (s *settled) unlikeRule(rows int) float64 {
 	off := s.rw.SizeCm(rows) - s.ruleCm(CapHeightRuleTwoThirds)
 	if math.Abs(off) <= unlikeRule*s.rw.SizeCm(s.depth) {
 		return 0

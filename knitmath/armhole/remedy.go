@@ -221,9 +221,10 @@ func (s settled) hopeful() bool {
 		return false
 	}
 	around := s.around(s.backLost) + s.around(s.frontLost)
-	shortest, longest := s.guess(leastCapRows, usualSlope), s.guess(s.depth, usualSlope)
+	shortest, longest := s.height(leastCapRows).guess(usualSlope), s.height(s.depth).guess(usualSlope)
 	if s.capRows > 0 {
-		shortest, longest = s.guess(s.capRows, straightest), s.guess(s.capRows, promising)
+		h := s.height(s.capRows)
+		shortest, longest = h.guess(straightest), h.guess(promising)
 	}
 	return excess(shortest, around)+*s.longer <= MaxExcess && excess(longest, around)+*s.longer >= MinExcess
 }

@@ -35,7 +35,7 @@ const (
 
 // cap finds a cap for an armhole of so many cm. A height by a rule is a rule of thumb: it
 // is moved by up to half an inch if it must.
-func (s settled) cap(around float64) *sought {
+func (s *settled) cap(around float64) *sought {
 	x := s.seek(around)
 	defer x.learn()
 	if s.capRows == 0 {
@@ -72,8 +72,8 @@ type tried struct {
 	slope, length float64
 }
 
-func (s settled) seek(around float64) *sought {
-	return &sought{settled: s, around: around, wanted: around * (1 + s.excess/100), nearest: math.Inf(1),
+func (s *settled) seek(around float64) *sought {
+	return &sought{settled: *s, around: around, wanted: around * (1 + s.excess/100), nearest: math.Inf(1),
 		asKnit: 1 + *s.longer/100, left: s.tries}
 }
 
@@ -92,7 +92,7 @@ func (x *sought) try(rows int, slope float64) float64 {
 	length := x.work(rows, slope)
 	x.tried = append(x.tried, tried{rows, slope, length})
 	if length > 0 {
-		x.asKnit = length / x.guess(rows, slope)
+		x.asKnit = length / x.height(rows).guess(slope)
 	}
 	return length
 }
@@ -111,7 +111,7 @@ func (x *sought) work(rows int, slope float64) float64 {
 	case x.way == onEveryRow:
 		group = 0
 	}
-	p, ok := x.follow(x.sleeve, x.capLost(), rows, group, x.capPath(rows, slope), true)
+	p, ok := x.follow(x.sleeve, x.capLost(), rows, group, x.height(rows).path(slope), true)
 	if !ok || p.plan.Kinked && x.way == onEveryRow || p.swells() { // row after row and now and then not: nobody follows that
 		return 0
 	}
@@ -143,7 +143,7 @@ func (x *sought) learn() {
 	for _, t := range x.tried {
 		if t.length > 0 {
 			n++
-			sum += excess(t.length, x.around) - excess(x.guess(t.rows, t.slope), x.around)
+			sum += excess(t.length, x.around) - excess(x.height(t.rows).guess(t.slope), x.around)
 		}
 	}
 	if n > 0 {
@@ -172,11 +172,11 @@ func (x *sought) high() {
 }
 
 // rowsFor is the least even height at which the curve of a cap is so long.
-func (s settled) rowsFor(length, slope float64) int {
+func (s *settled) rowsFor(length, slope float64) int {
 	low, top := leastCapRows, s.depth
 	for low < top {
 		middle := (low + top) / 2
-		if s.guess(middle, slope) < length {
+		if s.height(middle).guess(slope) < length {
 			low = middle + 1
 		} else {
 			top = middle

@@ -21,7 +21,7 @@ const effortOfUnderarm = 2
 // follow works out the edges of a piece whose curve lies above the underarm, with no more
 // than so many bound off at once. It is false where the curve is too short for its
 // stitches.
-func (s settled) follow(start, lost, rows, group int, path curve.Path, steady bool) (shaped, bool) {
+func (s *settled) follow(start, lost, rows, group int, path curve.Path, steady bool) (shaped, bool) {
 	p := shaped{start: start, lost: lost, rows: rows}
 	u := s.underarm
 	if lost > u {
@@ -57,7 +57,7 @@ func withUnderarm(stitches int, runs []curve.Run) []curve.Run {
 
 // edgeCm is how long an edge is along the line that a seam takes, the mean of the right
 // edge and the left; of a cap as far as the middle of its top, or to its strap.
-func (s settled) edgeCm(p shaped) float64 {
+func (s *settled) edgeCm(p shaped) float64 {
 	if len(p.plan.Right) == 0 {
 		return s.uprightCm(p)
 	}
@@ -70,7 +70,7 @@ func (s settled) edgeCm(p shaped) float64 {
 }
 
 // steppedCm is how long it is along its steps, to the beginning of a cap's top.
-func (s settled) steppedCm(p shaped) float64 {
+func (s *settled) steppedCm(p shaped) float64 {
 	if len(p.plan.Right) == 0 {
 		return s.rw.SizeCm(p.rows)
 	}
@@ -78,7 +78,7 @@ func (s settled) steppedCm(p shaped) float64 {
 }
 
 // capEdgeCm is how long the edge of a cap is: both sides and the top.
-func (s settled) capEdgeCm(p shaped) float64 { return 2 * s.edgeCm(p) }
+func (s *settled) capEdgeCm(p shaped) float64 { return 2 * s.edgeCm(p) }
 
 // excess is by how many percent the one edge is longer than the other.
 func excess(top, armhole float64) float64 { return (top/armhole - 1) * 100 }

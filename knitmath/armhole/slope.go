@@ -38,7 +38,8 @@ func (x *sought) sloped(rows int, straight, steep float64) {
 // beyond reports whether no cap of a height has an edge that is nearer than the best so far, or
 // near at all, as far as its curve tells.
 func (x *sought) beyond(rows int, straight, steep float64) bool {
-	short, long := excess(x.guess(rows, straight)*x.asKnit, x.around), excess(x.guess(rows, steep)*x.asKnit, x.around)
+	h := x.height(rows)
+	short, long := excess(h.guess(straight)*x.asKnit, x.around), excess(h.guess(steep)*x.asKnit, x.around)
 	switch {
 	case len(x.tried) == 0:
 		return false // how long an edge is as knit is not known yet
@@ -50,9 +51,10 @@ func (x *sought) beyond(rows int, straight, steep float64) bool {
 
 // slopeFor is the slope between two with which the curve of a cap so many rows high is so long.
 func (x *sought) slopeFor(rows int, length, straight, steep float64) float64 {
+	h := x.height(rows)
 	for range 10 {
 		middle := (straight + steep) / 2
-		if x.guess(rows, middle) < length {
+		if h.guess(middle) < length {
 			straight = middle
 		} else {
 			steep = middle

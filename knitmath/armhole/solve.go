@@ -50,7 +50,7 @@ func (s settled) firstWay() capWay {
 
 // armhole shapes a back or a front. Where it is not said over how many rows, it takes as
 // many as it needs.
-func (s settled) armhole(start, lost int) (shaped, bool) {
+func (s *settled) armhole(start, lost int) (shaped, bool) {
 	group := s.largestGroup
 	if group == 0 {
 		group = s.underarm
@@ -64,9 +64,9 @@ func (s settled) armhole(start, lost int) (shaped, bool) {
 
 // rowsNeeded are the rows in which an edge loses so many, one in every right-side row
 // above the underarm. A curve wants some more, since it goes in faster below.
-func (s settled) rowsNeeded(lost int) int { return underarmRows + 2*(lost-s.underarm) }
+func (s *settled) rowsNeeded(lost int) int { return underarmRows + 2*(lost-s.underarm) }
 
 // armholePath is the curve of a back or a front above its underarm.
-func (s settled) armholePath(lost, rows int) curve.Path {
+func (s *settled) armholePath(lost, rows int) curve.Path {
 	return curve.From(curve.At(s.underarm, underarmRows, s.st, s.rw)).Ellipse(curve.At(lost, rows, s.st, s.rw), curve.LeavingAcross)
 }

@@ -106,4 +106,4 @@ func (s settled) straightPieces() sewn {
 }
 
 // uprightCm is the edge of a piece that is not shaped, to the middle of its top.
-func (s settled) uprightCm(p shaped) float64 { return s.rw.SizeCm(p.rows) + s.st.SizeCm(p.top)/2 }
+func (s *settled) uprightCm(p shaped) float64 { return s.rw.SizeCm(p.rows) + s.st.SizeCm(p.top)/2 }

@@ -43,25 +43,26 @@ func (s span) off(at int64) int64 { return max(s.from-at, at-s.to, 0) }
 // new one begins; a stretch that is upright belongs to the one before.
 func (p Path) Courses(st, rw gauge.Density) []Course {
 	scale := Point{st.PerCm() * 1e6, rw.PerCm() * 1e6}
-	var stretches [][]piece
-	way := 0.0 // 1 in, -1 out, 0 if it is upright so far
-	for _, x := range p.pieces {
-		x = x.scaled(scale)
-		goes := x.to.X - x.from.X
-		if len(stretches) == 0 || goes*way < 0 {
-			stretches = append(stretches, nil)
-			way = 0
+	scaled := make([]piece, len(p.pieces))
+	courses := make([]Course, 0, 1)
+	from, way := 0, 0.0 // 1 in, -1 out, 0 if it is upright so far
+	end := func(to int) {
+		c := courseOf(scaled[from:to])
+		c.perRow = max(scale.X/scale.Y, leastPerRow)
+		courses, from, way = append(courses, c), to, 0
+	}
+	for i, x := range p.pieces {
+		scaled[i] = x.scaled(scale)
+		goes := scaled[i].to.X - scaled[i].from.X
+		if goes*way < 0 {
+			end(i)
 		}
 		if goes != 0 {
 			way = math.Copysign(1, goes)
 		}
-		last := len(stretches) - 1
-		stretches[last] = append(stretches[last], x)
 	}
-	courses := make([]Course, len(stretches))
-	for i, pieces := range stretches {
-		courses[i] = courseOf(pieces)
-		courses[i].perRow = max(scale.X/scale.Y, leastPerRow)
+	if len(scaled) > from {
+		end(len(scaled))
 	}
 	return courses
 }
@@ -123,8 +124,10 @@ func spans(pieces []piece, to int) []span {
 		for high+1 < len(pieces) && pieces[high+1].from.Y <= at {
 			high++
 		}
-		from, _ := pieces[low].across(at)
-		_, end := pieces[max(low, high)].across(at)
+		from, end := pieces[low].across(at)
+		if high > low {
+			_, end = pieces[high].across(at)
+		}
 		all[i] = span{measure.NearestInt(from), measure.NearestInt(end)}
 	}
 	return all

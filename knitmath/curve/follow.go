@@ -34,14 +34,14 @@ func Follow(c Course, s Settings) (Plan, bool) {
 	if !ok {
 		return Plan{Looked: p.looked}, false
 	}
-	p.allowed = least + measure.ToMillionths(s.Tolerance)
+	p.allow(least + p.tolerance)
 	runs, effort, ok := p.easiest()
 	for farther := 0; !ok && farther < steadyTries; farther++ {
-		p.allowed += steadyStep
+		p.allow(p.allowed + steadyStep)
 		runs, effort, ok = p.easiest()
 	}
 	for more := int64(fallingStep); ok && grows(runs) && more <= measure.ToMillionths(s.Falling); more += fallingStep {
-		p.allowed += fallingStep
+		p.allow(p.allowed + fallingStep)
 		runs, effort, ok = p.easiest()
 	}
 	kinked := !ok
@@ -97,6 +97,7 @@ type planner struct {
 	singles, groups  []bool // in which rows each may be
 	most             int    // stitches of a single
 	smallest, widest int    // stitches of a group
+	tolerance        int64  // of departure, in millionths of a stitch
 	allowed          int64  // departure
 	steady           bool
 	bend             int32       // how many times as quick as the last a step of a steady plan is, 0 without limit
@@ -107,7 +108,8 @@ type planner struct {
 
 func plannerOf(c Course, s Settings) *planner {
 	p := &planner{Course: c, edges: s.Edges, single: KindDecrease, group: KindBindOff, most: s.LargestChange,
-		smallest: 2, widest: s.LargestGroup, steady: s.Steady, bend: int32(s.LargestBend), space: workspaces.Get().(*workspace)}
+		smallest: 2, widest: s.LargestGroup, steady: s.Steady, bend: int32(s.LargestBend),
+		tolerance: measure.ToMillionths(s.Tolerance), space: workspaces.Get().(*workspace)}
 	if c.Gains {
 		p.single, p.group = KindIncrease, KindCastOn
 	}
@@ -136,7 +138,7 @@ func plannerOf(c Course, s Settings) *planner {
 	default:
 		p.lead = first
 	}
-	p.space.near.fill(&p.Course, MaxDeparture*1e6+measure.ToMillionths(s.Tolerance)+steadyTries*steadyStep)
+	p.space.near.within = 0
 	p.space.rows = ofLength(p.space.rows, 2*(c.Rows+1))
 	p.singles, p.groups = p.space.rows[:c.Rows+1], p.space.rows[c.Rows+1:]
 	p.singles[0], p.groups[0] = false, false
@@ -148,7 +150,14 @@ func plannerOf(c Course, s Settings) *planner {
 	return p
 }
 
-// off is how far a place lies from the curve.
+// allow lets a plan depart so far. The places so near are worked out, with those that the tolerance lets in besides.
+func (p *planner) allow(most int64) {
+	if p.allowed = most; most > p.space.near.within {
+		p.space.near.fill(&p.Course, most+p.tolerance)
+	}
+}
+
+// off is how far a place lies from the curve, or far where it is farther than was ever allowed.
 func (p *planner) off(stitches, row int) int64 { return p.space.near.off(stitches, row) }
 
 // later is how many rows after the first edge the other one is bound off.

@@ -3,7 +3,8 @@ package curve
 // least is the departure of the nearest plan. It is looked for within half a stitch,
 // and where there is none within twice as much, and so on.
 func (p *planner) least() (int64, bool) {
-	for p.allowed = 5e5; p.allowed <= MaxDeparture*1e6; p.allowed *= 2 {
+	for within := int64(5e5); within <= MaxDeparture*1e6; within *= 2 {
+		p.allow(within)
 		if off, ok := p.leastWithin(); ok {
 			return off, true
 		}

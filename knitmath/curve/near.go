@@ -5,8 +5,9 @@ import "math"
 // near are the places that a plan of a course may come by, and how far each lies off: it is
 // asked for many times in a search, and worked out once.
 type near struct {
-	rows []nearRow
-	offs []int64
+	within int64 // no farther off than that
+	rows   []nearRow
+	offs   []int64
 }
 
 // A nearRow is which numbers of stitches are near after a row, and where their departures
@@ -18,7 +19,7 @@ const far = math.MaxInt64
 
 // fill works out the places no farther off than that. From row to row both ends only move on.
 func (n *near) fill(c *Course, within int64) {
-	n.rows, n.offs = ofLength(n.rows, c.Rows+1), n.offs[:0]
+	n.within, n.rows, n.offs = within, ofLength(n.rows, c.Rows+1), n.offs[:0]
 	from, to := 0, 0
 	for row := range n.rows {
 		for from < c.Stitches && c.across[row].from > int64(from)*1e6 && c.off(from, row) > within {

@@ -1,6 +1,10 @@
 package curve
 
-import "example.com/knitmath/knitmath/stitch"
+import (
+	"math"
+
+	"example.com/knitmath/knitmath/stitch"
+)
 
 // Working is how the rows of a piece are worked.
 type Working struct {
@@ -46,14 +50,20 @@ func Worked(start int, right, left []Step, w Working) (rows []Row, lacking int) 
 // Lacking is the first row that [Worked] could not write, and the stitches that it finds;
 // without one, 0 and the stitches that the last row leaves.
 func Lacking(start int, right, left []Step, w Working) (row, found int) {
+	w.ShapingOnly = true
 	return w.walk(start, right, left, func(int, int, int, rowOf) {})
 }
 
-// walk goes from row to row, with what each does and the stitches before and after it, up
-// to the first that has too few.
+// walk goes from row to row, or from one that shapes to the next, with what each does and the stitches
+// before and after it, up to the first that has too few.
 func (w Working) walk(start int, right, left []Step, each func(number, count, after int, r rowOf)) (lacking, found int) {
 	edge, count := max(w.EdgeStitches, 1), start
 	for number := w.FirstRow; number <= w.LastRow; number++ {
+		if w.ShapingOnly {
+			if number = max(number, nextStep(right, left)); number > w.LastRow {
+				break
+			}
+		}
 		faces := SideOf(number, w.FirstSide)
 		begins, ends := stepIn(&right, number), stepIn(&left, number)
 		if faces == stitch.WrongSide {
@@ -68,6 +78,17 @@ func (w Working) walk(start int, right, left []Step, each func(number, count, af
 		count = after
 	}
 	return 0, count
+}
+
+// nextStep is the row of the first step of either list, beyond all rows where there is none.
+func nextStep(right, left []Step) int {
+	next := math.MaxInt
+	for _, steps := range [2][]Step{right, left} {
+		if len(steps) > 0 {
+			next = min(next, steps[0].RowNumber)
+		}
+	}
+	return next
 }
 
 // SideOf is the side that faces in a row, with that of row 1.

@@ -5,7 +5,16 @@ import "example.com/knitmath/knitmath/stitch"
 // write lists the steps of every edge, and how far they lie off.
 func (p *planner) write(out *Plan) {
 	var off int64
-	lost := 0
+	lost, steps := 0, 0
+	for _, r := range out.Runs {
+		steps += r.Times
+	}
+	if p.edges != EdgesLeft {
+		out.Right = make([]Step, 0, steps)
+	}
+	if p.edges != EdgesRight {
+		out.Left = make([]Step, 0, steps)
+	}
 	for i := range out.Runs {
 		r := &out.Runs[i]
 		for t := range r.Times {
