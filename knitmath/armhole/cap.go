@@ -127,22 +127,17 @@ func (h height) guess(slope float64) float64 { return 2*(h.foot+h.curveCm(slope)
 // path is the curve of a cap.
 func (h height) path(slope float64) curve.Path {
 	b := h.bell(slope)
-	path := curve.From(curve.Point{X: h.foot, Y: h.low})
-	// to goes straight, or bent where a length is worth it.
-	to := func(across, up, radius float64, leaving curve.Leaving) {
-		end := curve.Point{X: h.foot + across, Y: h.low + up}
-		if bent, ok := path.Arc(end, radius, leaving); ok && radius > least*h.wide {
-			path = bent
-		} else {
-			path = path.Line(end)
-		}
+	at := func(across, up float64) curve.Point { return curve.Point{X: h.foot + across, Y: h.low + up} }
+	radius := b.radius
+	if radius <= least*h.wide {
+		radius = 0
 	}
-	to(b.level, 0, 0, 0)
-	to(b.level+b.bentAcross, b.bentUp, b.radius, curve.LeavingAcross)
-	to(h.wide-b.level-b.bentAcross, h.high-b.bentUp, 0, 0)
-	to(h.wide-b.level, h.high, b.radius, curve.LeavingUp)
-	to(h.wide, h.high, 0, 0)
-	return path
+	return curve.From(at(0, 0)).Bows(
+		curve.Bow{To: at(b.level, 0)},
+		curve.Bow{To: at(b.level+b.bentAcross, b.bentUp), Radius: radius, Leaving: curve.LeavingAcross},
+		curve.Bow{To: at(h.wide-b.level-b.bentAcross, h.high-b.bentUp)},
+		curve.Bow{To: at(h.wide-b.level, h.high), Radius: radius, Leaving: curve.LeavingUp},
+		curve.Bow{To: at(h.wide, h.high)})
 }
 
 // capLost is how many stitches a cap loses at each edge before its top.

@@ -46,9 +46,16 @@ func (s *settled) follow(start, lost, rows, group int, path curve.Path, steady b
 	p.plan.Right, p.plan.Left = bindOff(1, p.plan.Right), bindOff(underarmRows, p.plan.Left)
 	p.plan.Runs = withUnderarm(u, p.plan.Runs)
 	p.plan.Effort += effortOfUnderarm
+	if start-2*lost >= enough {
+		return p, true
+	}
 	lacking, _ := curve.Lacking(p.start, p.plan.Right, p.plan.Left, curve.Working{FirstRow: 1, LastRow: rows})
 	return p, lacking == 0 // too few stitches for a decrease at either end
 }
+
+// enough is how many stitches an edge leaves at its end if every row before has enough: with what it loses there, a
+// decrease at either end and one between them.
+const enough = 5
 
 // withUnderarm are runs after the first bind-off; one of as many stitches goes on with it.
 func withUnderarm(stitches int, runs []curve.Run) []curve.Run {

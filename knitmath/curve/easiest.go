@@ -88,13 +88,22 @@ func (s *search) goOn(at place) {
 		next += s.later()
 	}
 	tried := [2]bool{} // runs that begin in the first row that may have them
-	for first := next; first <= s.Rows && !s.behind(at.lost, first-1); first++ {
+	for first := next; first <= s.Rows; first++ {
+		foot := s.off(at.lost, first-1)
+		near := foot <= s.allowed
+		if !near && s.under(at.lost, first-1) {
+			return // it has waited too long
+		}
 		if s.singles[first] {
-			s.runs(at, first, first-next+1, !tried[0], false)
+			if near {
+				s.runs(at, first, first-next+1, !tried[0], false, foot)
+			}
 			tried[0] = true
 		}
 		if s.groups[first] && !tried[1] {
-			s.runs(at, first, first-next+1, true, true)
+			if near {
+				s.runs(at, first, first-next+1, true, true, foot)
+			}
 			tried[1] = true
 		}
 		if !s.steady && !s.ending && at.mood != afterEven && first > next && (s.singles[first] || s.groups[first]) {
@@ -119,7 +128,7 @@ func (s *search) end(effort int) int {
 
 // back are the runs on the way to a state.
 func (s *search) back(end int) []Run {
-	var runs []Run
+	runs := make([]Run, 0, 4)
 	for i := end; s.all[i].before != noState; i = int(s.all[i].before) {
 		x := s.all[i]
 		if x.first == 0 {

@@ -170,27 +170,38 @@ func (p *planner) later() int {
 
 // corners is the departure of a step: of so many stitches, after so many. What it weighs
 // by is the same, but of a single that of the middle of its slant: where a curve runs
-// level and then slopes, the bind-off ends where the level piece does.
-func (p *planner) corners(row, before, stitches int, group bool) (off, weighs int64) {
+// level and then slopes, the bind-off ends where the level piece does. Foot is how far off the place
+// before it lies at the foot of its row, and top the one after it at the row's top.
+func (p *planner) corners(row, before, stitches int, group bool, foot, top int64) (off, weighs int64) {
 	p.looked++
 	if !group {
-		foot, top := p.off(before, row-1), p.off(before+stitches, row)
 		return max(foot, top), foot/2 + top/2
 	}
-	off = max(p.off(before, row-1), p.off(before+stitches, row-1))
+	off = max(foot, p.off(before+stitches, row-1))
 	if p.edges == EdgesBoth {
-		off = max(off, p.off(before, row), p.off(before+stitches, row))
+		off = max(off, p.off(before, row), top)
 	}
 	return off, off
+}
+
+// step is corners where neither place has been looked at.
+func (p *planner) step(row, before, stitches int, group bool) (off, weighs int64) {
+	return p.corners(row, before, stitches, group, p.off(before, row-1), p.off(before+stitches, row))
 }
 
 // behind reports whether an edge with so many stitches lost has waited too long by a
 // height, so that no later step is near enough.
 func (p *planner) behind(stitches, height int) bool {
-	return p.across[height].from > int64(stitches)*1e6 && p.off(stitches, height) > p.allowed
+	return p.under(stitches, height) && p.off(stitches, height) > p.allowed
 }
+
+// under reports whether the curve has gone farther in by a height.
+func (p *planner) under(stitches, height int) bool { return p.across[height].from > int64(stitches)*1e6 }
 
 // ahead reports whether an edge lies too far in at a height.
 func (p *planner) ahead(stitches, height int) bool {
-	return p.across[height].to < int64(stitches)*1e6 && p.off(stitches, height) > p.allowed
+	return p.over(stitches, height) && p.off(stitches, height) > p.allowed
 }
+
+// over reports whether the curve lies farther out at a height.
+func (p *planner) over(stitches, height int) bool { return p.across[height].to < int64(stitches)*1e6 }

@@ -26,11 +26,14 @@ func (p *planner) leastWithin() (int64, bool) {
 			open[i][n] = unreached
 		}
 	}
-	open[0][0] = 0
+	before, after, last := open[0], open[1], open[2]
+	before[0] = 0
 	low, reached := 0, 0 // with fewer than low it has waited too long, with more than reached it lies too far in
 	for row := 1; row <= p.Rows; row++ {
-		before, after, later := open[(row-1)%3], open[row%3], open[(row+p.later())%3]
-		from := low
+		later, from := after, low
+		if p.edges == EdgesBoth {
+			later = last
+		}
 		for low < p.Stitches && p.behind(low, row-1) {
 			low++
 		}
@@ -47,28 +50,31 @@ func (p *planner) leastWithin() (int64, bool) {
 				continue
 			}
 			reach(after, n, off)
-			if p.off(n, row-1) > p.allowed {
+			foot := p.off(n, row-1)
+			if foot > p.allowed {
 				continue // ahead: later, perhaps
 			}
 			if p.singles[row] {
-				p.tryLeast(row, n, 1, p.most, false, off, after)
+				p.tryLeast(row, n, 1, p.most, false, foot, off, after)
 			}
 			if p.groups[row] {
-				p.tryLeast(row, n, max(p.smallest, low-n), p.widest, true, off, later)
+				p.tryLeast(row, n, max(p.smallest, low-n), p.widest, true, foot, off, later)
 			}
 		}
+		before, after, last = after, last, before
 	}
-	off := open[p.Rows%3][p.Stitches]
+	off := before[p.Stitches]
 	return off, off != unreached
 }
 
 // tryLeast takes steps of all sizes in a row.
-func (p *planner) tryLeast(row, before, smallest, largest int, group bool, off int64, to []int64) {
+func (p *planner) tryLeast(row, before, smallest, largest int, group bool, foot, off int64, to []int64) {
 	for n := smallest; n <= min(largest, p.Stitches-before); n++ {
-		if p.ahead(before+n, row) {
+		top := p.off(before+n, row)
+		if top > p.allowed && p.over(before+n, row) {
 			return
 		}
-		if step, _ := p.corners(row, before, n, group); step <= p.allowed {
+		if step, _ := p.corners(row, before, n, group, foot, top); step <= p.allowed {
 			reach(to, before+n, max(off, step))
 		}
 	}

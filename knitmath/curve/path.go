@@ -103,11 +103,39 @@ const arcSlack = 1e-9
 // It is false where no such arc rises all the way: where the two lie farther
 // apart than twice the radius, or the arc would dip at either end.
 func (p Path) Arc(to Point, radius float64, leaving Leaving) (Path, bool) {
-	from := p.End()
+	pieces, n := arc(p.End(), to, radius, leaving)
+	return p.add(pieces[:n]...), n > 0
+}
+
+// A Bow goes to a point along an arc, as [Path.Arc] has it, or straight where there is no such arc.
+type Bow struct {
+	To      Point
+	Radius  float64
+	Leaving Leaving
+}
+
+// Bows goes from point to point along bows.
+func (p Path) Bows(bows ...Bow) Path {
+	all, from := make([]piece, len(p.pieces), len(p.pieces)+2*len(bows)), p.End()
+	copy(all, p.pieces)
+	for _, b := range bows {
+		pieces, n := arc(from, b.To, b.Radius, b.Leaving)
+		if n == 0 {
+			pieces[0], n = piece{from: from, to: b.To}, 1
+		}
+		all = append(all, pieces[:n]...)
+		from = b.To
+	}
+	p.pieces = all
+	return p
+}
+
+// arc are the one or two pieces of an arc, none where there is no such arc.
+func arc(from, to Point, radius float64, leaving Leaving) (pieces [2]piece, n int) {
 	dx, dy := to.X-from.X, to.Y-from.Y
 	chord := math.Hypot(dx, dy)
 	if dy <= 0 || 2*radius <= chord {
-		return p, false
+		return pieces, 0
 	}
 	// The centre lies off the middle of the straight line, opposite to the bulge.
 	off := math.Sqrt(radius*radius-chord*chord/4) / chord
@@ -116,14 +144,14 @@ func (p Path) Arc(to Point, radius float64, leaving Leaving) (Path, bool) {
 	}
 	centre := Point{(from.X+to.X)/2 - dy*off, (from.Y+to.Y)/2 + dx*off}
 	if (from.X-centre.X)*(to.X-centre.X) < -arcSlack*radius*radius {
-		return p, false // above and below its centre on both sides: it dips
+		return pieces, 0 // above and below its centre on both sides: it dips
 	}
 	axes := Point{radius, radius}
 	if from.Y >= centre.Y-arcSlack*radius || to.Y <= centre.Y+arcSlack*radius {
-		return p.add(piece{from, to, centre, axes}), true
+		return [2]piece{{from, to, centre, axes}}, 1
 	}
 	turn := Point{centre.X + math.Copysign(radius, (from.X+to.X)/2-centre.X), centre.Y}
-	return p.add(piece{from, turn, centre, axes}, piece{turn, to, centre, axes}), true
+	return [2]piece{{from, turn, centre, axes}, {turn, to, centre, axes}}, 2
 }
 
 // side is on which side of its centre a piece of an ellipse lies, along one axis.

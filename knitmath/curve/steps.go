@@ -13,8 +13,9 @@ const (
 )
 
 // runs tries runs that begin in a row, so many after the last one worked, with steps of
-// all sizes. Where they could have begun sooner only that interval is tried again.
-func (s *search) runs(at place, first, after int, soonest, group bool) {
+// all sizes. Where they could have begun sooner only that interval is tried again. The place lies so far off at
+// the row's foot.
+func (s *search) runs(at place, first, after int, soonest, group bool, foot int64) {
 	smallest, largest, to := 1, s.most, afterSingle
 	if group {
 		// Fewer would lie too far out already.
@@ -23,25 +24,23 @@ func (s *search) runs(at place, first, after int, soonest, group bool) {
 	if s.ending && !soonest && first+after*((s.Stitches-at.lost)/largest-1) > s.Rows {
 		return // there are too few rows for it to end
 	}
-	if s.off(at.lost, first-1) > s.allowed {
-		return
-	}
 	from := &s.all[s.index(at)]
 	start := state{effort: from.effort + effortOfRun, before: int32(s.index(at)), first: int32(first), times: 1, pace: from.pace}
 	for size := smallest; size <= min(largest, s.Stitches-at.lost); size++ {
-		if s.ahead(at.lost+size, first) {
+		top := s.off(at.lost+size, first)
+		if top > s.allowed && s.over(at.lost+size, first) {
 			return
 		}
 		if s.ending && !s.ends(first, s.Stitches-at.lost, size, group) {
 			continue
 		}
-		off, mean := s.corners(first, at.lost, size, group)
+		off, mean := s.corners(first, at.lost, size, group, foot, top)
 		if off > s.allowed {
 			continue
 		}
 		x := start
 		x.size, x.squares = int32(size), from.squares+s.square(first, size, group, mean)
-		s.intervals(at, x, after, soonest, to)
+		s.intervals(at, &x, after, soonest, to)
 	}
 }
 
@@ -63,12 +62,12 @@ func (s *search) ends(first, left, size int, group bool) bool {
 }
 
 // intervals tries a first step alone, and again and again at all intervals.
-func (s *search) intervals(at place, x state, after int, soonest bool, to mood) {
+func (s *search) intervals(at place, x *state, after int, soonest bool, to mood) {
 	first, lost := int(x.first), at.lost+int(x.size)
-	if s.easier(&x, place{first, lost, to}) {
+	if s.easier(x, place{first, lost, to}) {
 		return
 	}
-	alone := x
+	alone := *x
 	lean, ok := s.paced(at, &alone, 0)
 	if !ok {
 		return
@@ -76,10 +75,10 @@ func (s *search) intervals(at place, x state, after int, soonest bool, to mood) 
 	if soonest || !s.steady {
 		s.keepRun(&alone, place{first, lost, to + lean})
 	}
-	most := s.widestApart(&x, lost)
+	most := s.widestApart(x, lost)
 	if !soonest {
 		if after <= most {
-			s.repeat(at, x, after, after, to)
+			s.repeat(at, x, after, 0, to)
 		}
 		return
 	}
@@ -87,16 +86,16 @@ func (s *search) intervals(at place, x state, after int, soonest bool, to mood) 
 		if !s.may(first+every, to == afterGroup) {
 			continue
 		}
-		again := x
+		more := int64(0)
 		if every != after {
-			again.squares++ // of equals, the first step belongs to the run before
+			more = 1 // of equals, the first step belongs to the run before
 		}
-		s.repeat(at, again, every, after, to)
+		s.repeat(at, x, every, more, to)
 		if to == afterGroup {
 			return // the trade says no intervals of bind-offs
 		}
 		if s.straight && !s.steady && !s.ending { // a steady plan has no two intervals in turn
-			s.turns(at, again, every, after)
+			s.turns(at, x, every, after, more)
 		}
 	}
 }
@@ -125,8 +124,10 @@ func (s *search) widestApart(x *state, lost int) int {
 	return rows / (left / size)
 }
 
-// repeat works a first step again and again, as long as it lies near enough.
-func (s *search) repeat(at place, x state, every, after int, to mood) {
+// repeat works a first step again and again, as long as it lies near enough; it weighs so much more.
+func (s *search) repeat(at place, begun *state, every int, more int64, to mood) {
+	x := *begun
+	x.squares += more
 	lean, ok := s.paced(at, &x, every)
 	if !ok {
 		return
@@ -137,7 +138,7 @@ func (s *search) repeat(at place, x state, every, after int, to mood) {
 		if !s.may(row, to == afterGroup) {
 			return
 		}
-		off, mean := s.corners(row, lost, size, to == afterGroup)
+		off, mean := s.step(row, lost, size, to == afterGroup)
 		if off > s.allowed {
 			return
 		}
@@ -160,22 +161,22 @@ const fewestTurns = 4
 // turns works a first single again and again at two intervals in turn, the nearest to one
 // another that there are: no single interval follows a straight line, and many runs of two
 // do not read well. With the first interval before it the first step belongs to a turn.
-func (s *search) turns(at place, x state, every, after int) {
-	apart, size := 1, int(x.size)
+func (s *search) turns(at place, begun *state, every, after int, more int64) {
+	apart, size := 1, int(begun.size)
 	if !s.singles[1] || s.Rows > 1 && !s.singles[2] {
 		apart = 2 // every second row may decrease
 	}
-	x.effort += effortOfTurns - effortOfRun
-	x.every = int32(every)
 	for _, other := range [2]int{every - apart, every + apart} {
 		if other < 1 {
 			continue
 		}
-		x := x
-		x.other = int32(other)
+		x := *begun
+		x.effort += effortOfTurns - effortOfRun
+		x.every, x.other = int32(every), int32(other)
+		x.squares += more
 		lost, row, next := at.lost+size, int(x.first)+every, other
 		for row <= s.Rows && lost+size <= s.Stitches && s.may(row, false) {
-			off, mean := s.corners(row, lost, size, false)
+			off, mean := s.step(row, lost, size, false)
 			if off > s.allowed {
 				break
 			}

@@ -162,15 +162,18 @@ func (r rowOf) steps(count int) []stitch.Step {
 	if r.bindsOffAll(count) {
 		return []stitch.Step{stitch.Do(stitch.BindOff, count)}
 	}
-	plain := r.faces.Plain()
-	all := make([]stitch.Step, 0, 5)
+	plain, most := r.faces.Plain(), 5
+	if r.begins.Kind.Groups() && r.ends.Stitches == 0 {
+		most = 2
+	}
+	all := make([]stitch.Step, 0, most)
 	switch {
 	case r.begins.Kind == KindBindOff:
 		all = append(all, stitch.Do(stitch.BindOff, r.begins.Stitches))
 	case r.begins.Kind == KindCastOn:
 		all = append(all, stitch.Do(stitch.CastOn, r.begins.Stitches))
 	case r.begins.Stitches > 0:
-		all = append(append(all, stitch.Do(plain, r.edge)), stitch.Shaped(r.faces, false, r.begins.change())...)
+		all = stitch.AppendShaped(append(all, stitch.Do(plain, r.edge)), r.faces, false, r.begins.change())
 	}
 	last := r.taken(r.ends)
 	switch {
@@ -179,5 +182,5 @@ func (r rowOf) steps(count int) []stitch.Step {
 	case count > r.taken(r.begins)+last:
 		all = append(all, stitch.ToLast(plain, last))
 	}
-	return append(append(all, stitch.Shaped(r.faces, true, r.ends.change())...), stitch.Do(plain, r.edge))
+	return append(stitch.AppendShaped(all, r.faces, true, r.ends.change()), stitch.Do(plain, r.edge))
 }

@@ -19,9 +19,9 @@ func (p *planner) write(out *Plan) {
 		r := &out.Runs[i]
 		for t := range r.Times {
 			row := r.rowOf(t)
-			step, _ := p.corners(row, lost, r.Stitches, r.Kind.Groups())
+			step, _ := p.step(row, lost, r.Stitches, r.Kind.Groups())
 			off = max(off, step)
-			p.step(out, row, r)
+			p.put(out, row, r)
 			lost += r.Stitches
 		}
 		r.FirstRowNumber += p.RowsBefore
@@ -29,8 +29,8 @@ func (p *planner) write(out *Plan) {
 	out.Departure = float64(off) / 1e6
 }
 
-// step adds a step to the edges that have it.
-func (p *planner) step(out *Plan, row int, r *Run) {
+// put adds a step to the edges that have it.
+func (p *planner) put(out *Plan, row int, r *Run) {
 	step := Step{p.RowsBefore + row, r.Kind, r.Stitches}
 	leads, follows := &out.Right, &out.Left
 	if p.lead == stitch.WrongSide {

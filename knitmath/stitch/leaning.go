@@ -16,7 +16,10 @@ var leaning = map[Side][2]edgeOps{
 // Shaped is what shapes an edge: by so many stitches, from -2 to 2, in a row of that
 // side, where it begins or where it ends. It is one increase or decrease; or a double
 // decrease; or two increases with a stitch between them.
-func Shaped(side Side, ends bool, change int) []Step {
+func Shaped(side Side, ends bool, change int) []Step { return AppendShaped(nil, side, ends, change) }
+
+// AppendShaped adds what [Shaped] is to the steps of a row.
+func AppendShaped(row []Step, side Side, ends bool, change int) []Step {
 	if side == SideUnspecified {
 		side = RightSide
 	}
@@ -26,15 +29,15 @@ func Shaped(side Side, ends bool, change int) []Step {
 	}
 	switch change {
 	case -2:
-		return []Step{Do(ops.double, 1)}
+		return append(row, Do(ops.double, 1))
 	case -1:
-		return []Step{Do(ops.decrease, 1)}
+		return append(row, Do(ops.decrease, 1))
 	case 1:
-		return []Step{Do(ops.increase, 1)}
+		return append(row, Do(ops.increase, 1))
 	case 2:
-		return []Step{Do(ops.increase, 1), Do(side.Plain(), 1), Do(ops.increase, 1)}
+		return append(row, Do(ops.increase, 1), Do(side.Plain(), 1), Do(ops.increase, 1))
 	}
-	return nil
+	return row
 }
 
 // Plain is how stockinette is worked on the side: knit or, on the wrong side, purl.
