@@ -66,15 +66,15 @@ type sought struct {
 	tried          []tried
 }
 
-// tried is a cap that was worked out, and how long its edge is; 0 if there is none.
+// tried is a cap that was worked out, and how long its edge is, 0 if there is none; and by its curve.
 type tried struct {
-	rows          int
-	slope, length float64
+	rows                 int
+	slope, length, guess float64
 }
 
 func (s *settled) seek(around float64) *sought {
 	return &sought{settled: *s, around: around, wanted: around * (1 + s.excess/100), nearest: math.Inf(1),
-		asKnit: 1 + *s.longer/100, left: s.tries}
+		asKnit: 1 + *s.longer/100, left: s.tries, tried: make([]tried, 0, s.tries)}
 }
 
 // try works out a cap, and keeps it if it is the best so far. It gives the length of its
@@ -89,10 +89,11 @@ func (x *sought) try(rows int, slope float64) float64 {
 		return 0
 	}
 	x.left--
-	length := x.work(rows, slope)
-	x.tried = append(x.tried, tried{rows, slope, length})
+	h := x.height(rows)
+	length, guess := x.work(rows, h.path(slope)), h.guess(slope)
+	x.tried = append(x.tried, tried{rows, slope, length, guess})
 	if length > 0 {
-		x.asKnit = length / x.height(rows).guess(slope)
+		x.asKnit = length / guess
 	}
 	return length
 }
@@ -103,7 +104,7 @@ func (x *sought) done() bool {
 }
 
 // work is try of a cap that was not tried before.
-func (x *sought) work(rows int, slope float64) float64 {
+func (x *sought) work(rows int, path curve.Path) float64 {
 	group := x.underarm
 	switch {
 	case x.way.wider():
@@ -111,7 +112,7 @@ func (x *sought) work(rows int, slope float64) float64 {
 	case x.way == onEveryRow:
 		group = 0
 	}
-	p, ok := x.follow(x.sleeve, x.capLost(), rows, group, x.height(rows).path(slope), true)
+	p, ok := x.follow(x.sleeve, x.capLost(), rows, group, path, true)
 	if !ok || p.plan.Kinked && x.way == onEveryRow || p.swells() { // row after row and now and then not: nobody follows that
 		return 0
 	}
@@ -143,7 +144,7 @@ func (x *sought) learn() {
 	for _, t := range x.tried {
 		if t.length > 0 {
 			n++
-			sum += excess(t.length, x.around) - excess(x.height(t.rows).guess(t.slope), x.around)
+			sum += excess(t.length, x.around) - excess(t.guess, x.around)
 		}
 	}
 	if n > 0 {

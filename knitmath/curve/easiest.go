@@ -14,6 +14,9 @@ type search struct {
 	found      int  // the least effort of a way to the end so far, or unfound
 	soonest    int  // the first row after which all stitches may be lost
 	ending     bool // only runs that end with the last stitch are tried
+
+	at   place  // where it goes on from
+	from *state // and how that is reached
 }
 
 // unfound is more effort than any plan takes.
@@ -72,17 +75,19 @@ func (s *search) goFrom(effort int, ending bool) {
 	s.ending = ending
 	for _, i := range s.levels[effort] {
 		if x := &s.all[i]; int(x.effort) == effort {
-			s.goOn(place{int(x.row), int(x.lost), mood(int(i) % s.moods)})
+			s.at, s.from = place{int(x.row), int(x.lost), mood(int(i) % s.moods)}, x
+			s.goOn()
 		}
 	}
 }
 
 // goOn tries what may come after a state: a run at once, a run after as many rows as it
 // has between its steps, or rows worked even.
-func (s *search) goOn(at place) {
-	if int(s.all[s.index(at)].effort)+effortOfRun > s.found {
+func (s *search) goOn() {
+	if int(s.from.effort)+effortOfRun > s.found {
 		return // whatever comes after is more than the easiest
 	}
+	at := s.at
 	next := at.row + 1
 	if last, _ := at.mood.leaning(); last == afterGroup {
 		next += s.later()
@@ -90,25 +95,19 @@ func (s *search) goOn(at place) {
 	tried := [2]bool{} // runs that begin in the first row that may have them
 	for first := next; first <= s.Rows; first++ {
 		foot := s.off(at.lost, first-1)
-		near := foot <= s.allowed
-		if !near && s.under(at.lost, first-1) {
+		if foot > s.allowed && s.under(at.lost, first-1) {
 			return // it has waited too long
 		}
 		if s.singles[first] {
-			if near {
-				s.runs(at, first, first-next+1, !tried[0], false, foot)
-			}
+			s.runs(first, first-next+1, !tried[0], false, foot)
 			tried[0] = true
 		}
 		if s.groups[first] && !tried[1] {
-			if near {
-				s.runs(at, first, first-next+1, true, true, foot)
-			}
+			s.runs(first, first-next+1, true, true, foot)
 			tried[1] = true
 		}
 		if !s.steady && !s.ending && at.mood != afterEven && first > next && (s.singles[first] || s.groups[first]) {
-			i := s.index(at)
-			s.keep(&state{effort: s.all[i].effort + effortOfWait, before: int32(i), squares: s.all[i].squares},
+			s.keep(&state{effort: s.from.effort + effortOfWait, before: int32(s.index(at)), squares: s.from.squares},
 				place{first - 1, at.lost, afterEven})
 		}
 	}

@@ -196,7 +196,9 @@ func (p *planner) behind(stitches, height int) bool {
 }
 
 // under reports whether the curve has gone farther in by a height.
-func (p *planner) under(stitches, height int) bool { return p.across[height].from > int64(stitches)*1e6 }
+func (p *planner) under(stitches, height int) bool {
+	return p.across[height].from > int64(stitches)*1e6
+}
 
 // ahead reports whether an edge lies too far in at a height.
 func (p *planner) ahead(stitches, height int) bool {

@@ -72,12 +72,12 @@ func (s *search) tooLate(x *state) bool { return s.ending || int(x.effort)+effor
 // paced takes the pace of a run's first step, and of those after it if they come so many rows
 // apart. It tells what an edge that leans more from there on adds to the mood; false if a steady
 // edge would lean more and then grow steeper again.
-func (s *search) paced(from place, x *state, every int) (lean mood, ok bool) {
+func (s *search) paced(x *state, every int) (lean mood, ok bool) {
 	if !s.steady {
 		return 0, true
 	}
-	_, leans := from.mood.leaning()
-	if !x.goes(int(x.first)-from.row, &leans, s.bend) || every > 0 && !x.goes(every, &leans, s.bend) {
+	_, leans := s.at.mood.leaning()
+	if !x.goes(int(x.first)-s.at.row, &leans, s.bend) || every > 0 && !x.goes(every, &leans, s.bend) {
 		return 0, false
 	}
 	if leans {

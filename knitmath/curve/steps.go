@@ -15,32 +15,34 @@ const (
 // runs tries runs that begin in a row, so many after the last one worked, with steps of
 // all sizes. Where they could have begun sooner only that interval is tried again. The place lies so far off at
 // the row's foot.
-func (s *search) runs(at place, first, after int, soonest, group bool, foot int64) {
+func (s *search) runs(first, after int, soonest, group bool, foot int64) {
 	smallest, largest, to := 1, s.most, afterSingle
 	if group {
 		// Fewer would lie too far out already.
-		smallest, largest, to = max(s.smallest, s.bands[first].from-at.lost), s.widest, afterGroup
+		smallest, largest, to = max(s.smallest, s.bands[first].from-s.at.lost), s.widest, afterGroup
 	}
-	if s.ending && !soonest && first+after*((s.Stitches-at.lost)/largest-1) > s.Rows {
+	if s.ending && !soonest && first+after*((s.Stitches-s.at.lost)/largest-1) > s.Rows {
 		return // there are too few rows for it to end
 	}
-	from := &s.all[s.index(at)]
-	start := state{effort: from.effort + effortOfRun, before: int32(s.index(at)), first: int32(first), times: 1, pace: from.pace}
-	for size := smallest; size <= min(largest, s.Stitches-at.lost); size++ {
-		top := s.off(at.lost+size, first)
-		if top > s.allowed && s.over(at.lost+size, first) {
+	if foot > s.allowed {
+		return
+	}
+	start := state{effort: s.from.effort + effortOfRun, before: int32(s.index(s.at)), first: int32(first), times: 1, pace: s.from.pace}
+	for size := smallest; size <= min(largest, s.Stitches-s.at.lost); size++ {
+		top := s.off(s.at.lost+size, first)
+		if top > s.allowed && s.over(s.at.lost+size, first) {
 			return
 		}
-		if s.ending && !s.ends(first, s.Stitches-at.lost, size, group) {
+		if s.ending && !s.ends(first, s.Stitches-s.at.lost, size, group) {
 			continue
 		}
-		off, mean := s.corners(first, at.lost, size, group, foot, top)
+		off, mean := s.corners(first, s.at.lost, size, group, foot, top)
 		if off > s.allowed {
 			continue
 		}
 		x := start
-		x.size, x.squares = int32(size), from.squares+s.square(first, size, group, mean)
-		s.intervals(at, &x, after, soonest, to)
+		x.size, x.squares = int32(size), s.from.squares+s.square(first, size, group, mean)
+		s.intervals(&x, after, soonest, to)
 	}
 }
 
@@ -62,13 +64,13 @@ func (s *search) ends(first, left, size int, group bool) bool {
 }
 
 // intervals tries a first step alone, and again and again at all intervals.
-func (s *search) intervals(at place, x *state, after int, soonest bool, to mood) {
-	first, lost := int(x.first), at.lost+int(x.size)
+func (s *search) intervals(x *state, after int, soonest bool, to mood) {
+	first, lost := int(x.first), s.at.lost+int(x.size)
 	if s.easier(x, place{first, lost, to}) {
 		return
 	}
 	alone := *x
-	lean, ok := s.paced(at, &alone, 0)
+	lean, ok := s.paced(&alone, 0)
 	if !ok {
 		return
 	}
@@ -78,7 +80,7 @@ func (s *search) intervals(at place, x *state, after int, soonest bool, to mood)
 	most := s.widestApart(x, lost)
 	if !soonest {
 		if after <= most {
-			s.repeat(at, x, after, 0, to)
+			s.repeat(x, after, 0, to)
 		}
 		return
 	}
@@ -90,12 +92,12 @@ func (s *search) intervals(at place, x *state, after int, soonest bool, to mood)
 		if every != after {
 			more = 1 // of equals, the first step belongs to the run before
 		}
-		s.repeat(at, x, every, more, to)
+		s.repeat(x, every, more, to)
 		if to == afterGroup {
 			return // the trade says no intervals of bind-offs
 		}
 		if s.straight && !s.steady && !s.ending { // a steady plan has no two intervals in turn
-			s.turns(at, x, every, after, more)
+			s.turns(x, every, after, more)
 		}
 	}
 }
@@ -125,16 +127,16 @@ func (s *search) widestApart(x *state, lost int) int {
 }
 
 // repeat works a first step again and again, as long as it lies near enough; it weighs so much more.
-func (s *search) repeat(at place, begun *state, every int, more int64, to mood) {
+func (s *search) repeat(begun *state, every int, more int64, to mood) {
 	x := *begun
 	x.squares += more
-	lean, ok := s.paced(at, &x, every)
+	lean, ok := s.paced(&x, every)
 	if !ok {
 		return
 	}
 	x.every = int32(every)
 	size := int(x.size)
-	for lost, row := at.lost+size, int(x.first)+every; row <= s.Rows && lost+size <= s.Stitches; row += every {
+	for lost, row := s.at.lost+size, int(x.first)+every; row <= s.Rows && lost+size <= s.Stitches; row += every {
 		if !s.may(row, to == afterGroup) {
 			return
 		}
@@ -148,7 +150,7 @@ func (s *search) repeat(at place, begun *state, every int, more int64, to mood) 
 		if s.easier(&x, place{row, lost, to}) {
 			return
 		}
-		if s.steady && row-int(x.first) > int(x.first)-at.row && x.times == 2 {
+		if s.steady && row-int(x.first) > int(x.first)-s.at.row && x.times == 2 {
 			continue // a longer stretch that stands alone
 		}
 		s.keepRun(&x, place{row, lost, to + lean})
@@ -161,7 +163,7 @@ const fewestTurns = 4
 // turns works a first single again and again at two intervals in turn, the nearest to one
 // another that there are: no single interval follows a straight line, and many runs of two
 // do not read well. With the first interval before it the first step belongs to a turn.
-func (s *search) turns(at place, begun *state, every, after int, more int64) {
+func (s *search) turns(begun *state, every, after int, more int64) {
 	apart, size := 1, int(begun.size)
 	if !s.singles[1] || s.Rows > 1 && !s.singles[2] {
 		apart = 2 // every second row may decrease
@@ -174,7 +176,7 @@ func (s *search) turns(at place, begun *state, every, after int, more int64) {
 		x.effort += effortOfTurns - effortOfRun
 		x.every, x.other = int32(every), int32(other)
 		x.squares += more
-		lost, row, next := at.lost+size, int(x.first)+every, other
+		lost, row, next := s.at.lost+size, int(x.first)+every, other
 		for row <= s.Rows && lost+size <= s.Stitches && s.may(row, false) {
 			off, mean := s.step(row, lost, size, false)
 			if off > s.allowed {
