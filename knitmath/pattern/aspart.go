@@ -53,11 +53,8 @@ func (p *parser) asPartEnd(i int) int {
 // worked; 0 if something else is to be done there.
 func (p *parser) placeInPart(i int) int {
 	for ; !p.endsAt(i) && !p.tokens[i].is(":", "-", "(", ";"); i++ {
-		if end, _ := p.lengthList(i); end != 0 { // "12 (13, 14) cm"
-			i = end
-		}
 		t := &p.tokens[i]
-		if end, _ := p.sizedEnd(i); end != 0 && p.tokens[end].stitches() && p.tokens[i-1].is("beg", "row", "cm", "in", "ins") {
+		if end, _ := p.sizedEnd(i); end != 0 && p.tokens[end].stitches() && p.tokens[i-1].is("beg", "row", "cm", "inches") {
 			return i // a count after a full stop that shortens a word
 		}
 		if alarming(t.text) && !p.tokens[i+1].is("have", "are", "is", "has", "complete") ||

@@ -191,8 +191,6 @@ func (p *parser) evenPart(w *evenWork, info *lineInfo) bool {
 	case p.onTheseStitches(info):
 		w.setUp = true
 		return true
-	case t.is("(") && w.length && p.bracketMeasure():
-		return true
 	case w.counted && !w.even && p.inThatWay(info):
 		return true
 	}
@@ -234,13 +232,18 @@ func (p *parser) evenUntil(w *evenWork, info *lineInfo) bool {
 	return true
 }
 
-// evenLength reads a length, "5 cm".
+// evenLength reads a length, "5 cm", "a further 5 cm", "5 cm more".
 func (p *parser) evenLength(w *evenWork) bool {
-	end := p.measuredEnd(p.next)
-	if p.peek().kind != tokenNumber || end == 0 || !p.tokens[end-1].is("cm", "ins", "in", "inch", "inches", "mm") {
+	i := p.next
+	for p.tokens[i].is(beforeRowCount...) {
+		i++
+	}
+	end := p.measuredEnd(i)
+	if end == 0 || p.tokens[end-1].system() == unitNone {
 		return false
 	}
 	p.next = end
+	p.accept("more", "further", "longer")
 	w.length = true
 	return true
 }

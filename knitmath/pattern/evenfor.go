@@ -96,20 +96,6 @@ func (p *parser) untilWorked(info *lineInfo) bool {
 	return ok
 }
 
-// bracketMeasure passes over "(11 cm)" after a length.
-func (p *parser) bracketMeasure() bool {
-	i := p.next + 1
-	if p.tokens[i].kind != tokenNumber {
-		return false
-	}
-	end := p.measuredEnd(i)
-	if end == 0 || !p.tokens[end].is(")") {
-		return false
-	}
-	p.next = end + 1
-	return true
-}
-
 // inThatWay reads "in this way" after "work 8 more rows": the rows just written again and
 // again, from the first of them.
 func (p *parser) inThatWay(info *lineInfo) bool {

@@ -87,7 +87,7 @@ func (p *parser) measureLine(i, end int) bool {
 		switch {
 		case t.is(":"):
 			colon = colon || n > i
-		case t.is("cm", "mm", "in", "ins", "inch", "inches", "\""):
+		case t.system() != unitNone:
 			unit = unit || number
 		case t.kind == tokenNumber:
 			number = true

@@ -14,7 +14,7 @@ func (p *parser) gaugeTold() bool {
 	}
 	for i++; p.tokens[i].is("a"); i++ {
 	}
-	if p.tokens[i].kind != tokenNumber || !p.tokens[i+1].is("cm", "cms", "in", "ins", "inch", "inches", "\"") || !p.endsAt(i+2) {
+	if p.tokens[i].kind != tokenNumber || p.tokens[i+1].system() == unitNone || !p.endsAt(i+2) {
 		return false
 	}
 	p.passTail(i + 2)

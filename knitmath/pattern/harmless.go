@@ -9,7 +9,8 @@ var harmlessPhrases = wordings("do not", "don't", "make sure", "make another", "
 	"all sts are", "all stitches are", "first st", "sl markers", "slip markers", "slip all", "read chart",
 	"leave sts on needle", "leave sts on the needle", "leave the sts on the needle", "leave all sts on needle",
 	"set aside", "set piece aside", "turn piece", "work each side of", "work each side separately", "work both sides of", "knit from the",
-	"worked from the", "knit in one piece", "knit sts from needle", "knit the sts from needle", "cont in this way throughout")
+	"worked from the", "knit in one piece", "knit sts from needle", "knit the sts from needle", "cont in this way throughout",
+	"work should", "work will", "work measures", "work now measures", "work is now")
 
 // seeElsewhere are words that send the reader to another place.
 var seeElsewhere = wordings("see page", "see pages", "see p", "see diagram", "see drawing", "see photo", "see picture", "see figure",

@@ -49,7 +49,7 @@ func (p *parser) lengthList(i int) (end, n int) {
 			i++
 		}
 	}
-	if n < 2 || !p.tokens[i].is("cm", "cms", "mm", "in", "ins", "inch", "inches", "\"") {
+	if n < 2 || p.tokens[i].system() == unitNone {
 		return 0, 0
 	}
 	if p.tokens[i].is("in") && !p.endsAt(i+1) &&

@@ -12,18 +12,16 @@ func (p *parser) measuredEnd(i int) int {
 		return 0
 	}
 	end, _ := p.sizedEnd(i)
-	for end < len(p.tokens)-1 && (p.tokens[end].is("-", "/", "\"", "'") || p.tokens[end].kind == tokenNumber && p.tokens[end-1].is("/", "-")) {
+	for end < len(p.tokens)-1 && (p.tokens[end].is("-", "/") || p.tokens[end].kind == tokenNumber && p.tokens[end-1].is("/", "-")) {
 		end++
 	}
 	t := &p.tokens[end]
 	switch {
-	case t.is("cm", "cms", "mm", "in", "ins", "inch", "inches", "m", "yd", "yds", "yards", "metres", "meters", "g", "oz", "%", "ball",
+	case t.system() != unitNone, t.is("m", "yd", "yds", "yards", "metres", "meters", "g", "oz", "%", "ball",
 		"balls", "needle", "needles", "dpn", "dpns", "double-pointed", "circular", "circulars", "strand", "strands"):
 		return end + 1
 	case p.tokens[i-1].is("us", "uk", "size", "no", "needle", "needles", "chart", "about", "measures", "approx", "approximately", "#",
 		"than", "least"):
-		return end
-	case p.tokens[end-1].is("\"", "'"):
 		return end
 	}
 	return 0

@@ -49,6 +49,7 @@ func (p *parser) read(text string, lines []Line) *Piece {
 	if p.sizes < 1 {
 		p.sizes = min(p.sizesIn(), MaxSizes)
 	}
+	p.plainLengths()
 	piece := &Piece{Lines: lines, source: text, SizeCount: p.sizes}
 	p.piece = piece
 	for {
