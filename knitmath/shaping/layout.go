@@ -128,15 +128,18 @@ func (r *reach) pass(gaps []spread.GapRun, times int) {
 	}
 }
 
-// leastDeparture is that of the most even spacing.
+// leastDeparture is that of the most even spacing. In the round running totals are rounded by so many parts of
+// a whole stitch as 2k and twice the stitches have in common, or by any multiple of that.
 func (s spacing) leastDeparture() int {
-	r := reach{half: s.plain(), whole: 2 * s.k}
-	n, plain := s.k, s.plain()
-	if !s.round {
-		first, last := s.ends(plain)
-		r.change(first)
-		n, plain = n-1, plain-first-last
+	plain := s.plain()
+	if s.round {
+		return s.k - spread.Gcd(s.k, plain)
 	}
+	r := reach{half: plain, whole: 2 * s.k}
+	first, last := s.ends(plain)
+	r.change(first)
+	n := s.k - 1
+	plain -= first + last
 	for i := range n {
 		r.change(spread.Share(i, n, plain))
 	}

@@ -1,14 +1,9 @@
 package shaping
 
-import (
-	"slices"
-
-	"example.com/knitmath/knitmath/spread"
-)
+import "example.com/knitmath/knitmath/spread"
 
 // leastItems is how many items the layout is written in, or fewer, known without writing it:
-// it is exact where stitches lie between all changes, no repeat is a longer one and the layout
-// does not close. Most layouts that are tried have too many and are never written.
+// it is exact where the layout neither joins nor closes. Most layouts that are tried have too many and are never written.
 func (s spacing) leastItems(l layout) int {
 	if s.closes(l) {
 		return 1 + l.blocks[0].leastClosed() // one bracket may hold all of it
@@ -49,6 +44,27 @@ func asOneMore(gap, beside int, b block) int {
 	return 2
 }
 
+// joins reports whether steps may be told as one, or in brackets of their own: somewhere no stitch lies between
+// two changes, or a repeat is a longer one.
+func (l layout) joins() bool {
+	for _, b := range l.blocks {
+		if len(b.gaps) > mostInBlock || b.touch() {
+			return true
+		}
+	}
+	return false
+}
+
+// touch reports whether somewhere in a block no stitch lies between two changes.
+func (b block) touch() bool {
+	for _, g := range b.gaps {
+		if g.Stitches == 0 {
+			return true
+		}
+	}
+	return false
+}
+
 // leastItems is the same of a block.
 func (b block) leastItems() int {
 	if b.single() {
@@ -59,7 +75,7 @@ func (b block) leastItems() int {
 
 // leastOnce is the same of a block worked once.
 func (b block) leastOnce() int {
-	joins := slices.ContainsFunc(b.gaps, func(g spread.GapRun) bool { return g.Stitches == 0 })
+	joins := b.touch()
 	switch {
 	case len(b.gaps) > mostInBlock && joins:
 		return 2 // stitches, and changes in succession

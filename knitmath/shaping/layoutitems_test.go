@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/spread"
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -65,7 +66,7 @@ func TestTheLeastItemsOfALayout(t *testing.T) {
 		if said > written {
 			t.Fatalf("%+v: %d items, and at least %d were said", l, written, said)
 		}
-		if s.closes(l) || !allApart(l) {
+		if s.closes(l) || l.joins() {
 			continue
 		}
 		if exact++; said != written {
@@ -77,17 +78,44 @@ func TestTheLeastItemsOfALayout(t *testing.T) {
 	}
 }
 
-// allApart reports whether stitches lie between all changes, in short repeats.
-func allApart(l layout) bool {
-	for _, b := range l.blocks {
-		if len(b.gaps) > mostInBlock {
-			return false
+// No round of three gaps or more, of two lengths and with stitches between all changes, has fewer items than said.
+func TestTheLeastItemsOfTwoLengths(t *testing.T) {
+	r := rand.New(rand.NewPCG(11, 3))
+	seen := 0
+	for range knittest.Sweep(60_000, 10_000) {
+		s, l := anyLayout(r)
+		gaps, lengths := 0, map[int]bool{}
+		for _, g := range l.runs() {
+			gaps += g.Times
+			lengths[g.Stitches] = true
 		}
-		for _, g := range b.gaps {
-			if g.Stitches == 0 {
-				return false
+		if !s.round || l.joins() || gaps < 3 || len(lengths) < 2 {
+			continue
+		}
+		seen++
+		if items := stitch.RowOf(s.steps(l)...).Items(); items < leastOfTwo {
+			t.Fatalf("%+v: %d items", l, items)
+		}
+	}
+	if want := knittest.Sweep(2_000, 300); seen < want {
+		t.Errorf("%d of them, want %d", seen, want)
+	}
+}
+
+// The departure of the most even round is that of its changes, each measured from its place among equal gaps: all
+// counts up to 60 changes and 130 stitches.
+func TestTheDepartureOfTheMostEvenRound(t *testing.T) {
+	for k := 1; k <= 60; k++ {
+		for plain := range 130 {
+			s := spacing{start: plain + 2*k, op: stitch.K2tog, k: k, round: true}
+			low, high := 2*k*plain, -2*k*plain
+			for i := 1; i <= k; i++ {
+				off := 2*k*int(measure.HalfUpDiv(int64(i*plain), int64(k))) - 2*i*plain
+				low, high = min(low, off), max(high, off)
+			}
+			if got, want := s.leastDeparture(), (high-low+1)/2; got != want {
+				t.Fatalf("%d changes, %d stitches: %d, want %d", k, plain, got, want)
 			}
 		}
 	}
-	return true
 }

@@ -74,7 +74,7 @@ func (s spacing) open(l layout) []stitch.Step {
 			before = appendBlock(before, b)
 		}
 	}
-	gapFirst := s.appendLayout(make([]stitch.Step, 0, 2*len(before)+1), before, gapBefore)
+	gapFirst := s.appendLayout(make([]stitch.Step, 0, len(before)+1), before, gapBefore)
 	if l.last > 0 {
 		gapFirst = append(gapFirst, stitch.Do(s.plainOp(), l.last))
 	}
@@ -112,9 +112,10 @@ func (s spacing) appendLayout(steps []stitch.Step, blocks []block, at side) []st
 		}
 		once := s.once(b, at)
 		if b.times > 1 {
-			once = []stitch.Step{stitch.Repeat(b.times, once...)}
+			steps = append(steps, stitch.Repeat(b.times, once...))
+		} else {
+			steps = append(steps, once...)
 		}
-		steps = append(steps, once...)
 	}
 	return steps
 }

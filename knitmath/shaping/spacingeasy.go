@@ -33,6 +33,9 @@ func (s spacing) easiest(departure int) (best layout, ok bool) {
 		f.blocks[0] = f.equal(0, gap, n)
 		f.ends(f.blocks[:1], gap*n)
 	}
+	if f.equalDo(n, around) {
+		return f.best, true
+	}
 	for gap := max(around-1, s.least()); gap <= around; gap++ {
 		f.groups(n, gap, gap+1)
 		f.groups(n, gap+1, gap)
@@ -47,6 +50,17 @@ func (s spacing) easiest(departure int) (best layout, ok bool) {
 		f.longRepeats(n, gap)
 	}
 	return f.best, f.found
+}
+
+// leastOfTwo is the fewest items of three gaps or more of two lengths, with stitches between all changes: of
+// the one length a bracket of a change and stitches and of the other a change and stitches, or all of that in a
+// bracket.
+const leastOfTwo = 5
+
+// equalDo reports whether equal gaps were found that no round of two lengths can have fewer items than, n gaps being
+// laid of about so many stitches.
+func (f *layoutFinder) equalDo(n, around int) bool {
+	return f.round && n > 2 && around > 1 && f.found && f.items < leastOfTwo
 }
 
 // layoutFinder keeps the best layout seen so far.
@@ -228,8 +242,11 @@ func (f *layoutFinder) try(l layout) {
 	if off > f.allowed || f.asGood(least, off) {
 		return // too far off, or no better were it written in the fewest items
 	}
-	l.steps = f.steps(l)
-	items := f.itemsOf(l)
+	items := least
+	if !f.round || l.joins() {
+		l.steps = f.steps(l)
+		items = f.itemsOf(l)
+	}
 	if f.found && (items > f.items || items == f.items && (off >= f.off || !f.round && f.best.equal() && !l.equal())) {
 		return
 	}

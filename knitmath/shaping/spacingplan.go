@@ -16,6 +16,7 @@ type spacing struct {
 	excess           float64 // see EvenSpacingInput
 	widens           bool    // nobody said how much that may be: see widened
 	long             bool    // longer repeats are looked for
+	rowOnly          bool    // nobody looks at the gaps of a layout
 	bar              int     // of a mirrored row whose bars lie alike: see barOf
 }
 
@@ -63,7 +64,8 @@ func EasyRound(start, end int, op stitch.Op, order GapSpread) (round stitch.Inst
 }
 
 func evenRound(start, end int, op stitch.Op, order GapSpread) spacing {
-	return spacing{start: start, end: end, op: op, k: measure.Abs(end - start), round: true, order: order, excess: defaultGapTolerance}
+	return spacing{start: start, end: end, op: op, k: measure.Abs(end - start), round: true, order: order, excess: defaultGapTolerance,
+		rowOnly: true}
 }
 
 // plan lays the gaps and writes the row. ok is false only for a mirrored order
@@ -139,8 +141,14 @@ func (s spacing) gaps() (EvenSpacing, bool) {
 
 // laid is the spacing of a layout.
 func (s spacing) laid(l layout) EvenSpacing {
+	if l.steps == nil {
+		l.steps = s.steps(l)
+	}
 	out := EvenSpacing{Operation: s.op, ChangeCount: s.k, PlainStitches: s.plain(), round: s.round,
-		FirstGapStitches: l.first, Gaps: l.runs(), LastGapStitches: l.last}
+		FirstGapStitches: l.first, LastGapStitches: l.last}
+	if !s.rowOnly {
+		out.Gaps = l.runs()
+	}
 	return s.finished(out, stitch.RowOf(l.steps...))
 }
 

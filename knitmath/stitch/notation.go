@@ -13,6 +13,7 @@ import (
 // Any row gives some text; a step that is no step is written "?".
 func (r Row) Text() string {
 	var b strings.Builder
+	b.Grow(32) // as most rows are
 	writeSteps(&b, r.Steps, 0)
 	return b.String()
 }
@@ -32,57 +33,68 @@ func writeStep(b *strings.Builder, s Step, depth int) {
 		b.WriteByte('[')
 		writeSteps(b, s.Group, depth+1)
 		b.WriteByte(']')
-		b.WriteString(timesText(s.Times))
+		writeTimes(b, s.Times)
 	case s.kind() == kindToLast:
 		b.WriteString(s.Op.Abbr())
-		b.WriteString(lastText(*s.ToLast))
+		writeLast(b, *s.ToLast)
 	case s.kind() == kindCount:
-		b.WriteString(runText(s.Op, s.Count))
+		writeRun(b, s.Op, s.Count)
 	default:
 		b.WriteByte('?')
 	}
 }
 
-// runText writes op worked n times: "k5", "k5 tbl", "BO 4", "k2tog",
+// writeRun writes op worked n times: "k5", "k5 tbl", "BO 4", "k2tog",
 // "[k2tog] 3 times".
-func runText(op Op, n int) string {
+func writeRun(b *strings.Builder, op Op, n int) {
 	f := op.facts()
 	switch f.form {
 	case joined:
-		return strings.TrimSuffix(f.abbr, f.tail) + strconv.Itoa(n) + f.tail
+		writeAll(b, strings.TrimSuffix(f.abbr, f.tail), strconv.Itoa(n), f.tail)
 	case spaced:
-		return f.abbr + " " + strconv.Itoa(n)
+		writeAll(b, f.abbr, " ", strconv.Itoa(n))
 	case placed:
 		sts := " sts"
 		if n == 1 {
 			sts = " st"
 		}
-		return strings.TrimSuffix(f.abbr, " sts"+f.tail) + " " + strconv.Itoa(n) + sts + f.tail
+		writeAll(b, strings.TrimSuffix(strings.TrimSuffix(f.abbr, f.tail), " sts"), " ", strconv.Itoa(n), sts, f.tail)
+	default:
+		if n == 1 {
+			b.WriteString(f.abbr)
+			return
+		}
+		writeAll(b, "[", f.abbr, "]")
+		writeTimes(b, n)
 	}
-	if n == 1 {
-		return f.abbr
-	}
-	return "[" + f.abbr + "]" + timesText(n)
 }
 
-// timesText writes " once", " twice" or " 3 times".
-func timesText(n int) string {
+func writeAll(b *strings.Builder, parts ...string) {
+	for _, p := range parts {
+		b.WriteString(p)
+	}
+}
+
+// writeTimes writes " once", " twice" or " 3 times".
+func writeTimes(b *strings.Builder, n int) {
 	switch n {
 	case 1:
-		return " once"
+		b.WriteString(" once")
 	case 2:
-		return " twice"
+		b.WriteString(" twice")
+	default:
+		writeAll(b, " ", strconv.Itoa(n), " times")
 	}
-	return " " + strconv.Itoa(n) + " times"
 }
 
-// lastText writes " to end", " to last st" or " to last 3 sts".
-func lastText(n int) string {
+// writeLast writes " to end", " to last st" or " to last 3 sts".
+func writeLast(b *strings.Builder, n int) {
 	switch n {
 	case 0:
-		return " to end"
+		b.WriteString(" to end")
 	case 1:
-		return " to last st"
+		b.WriteString(" to last st")
+	default:
+		writeAll(b, " to last ", strconv.Itoa(n), " sts")
 	}
-	return " to last " + strconv.Itoa(n) + " sts"
 }

@@ -66,6 +66,7 @@ func easiest(join int, places []place, percent float64, order shaping.GapSpread)
 		return nil, never, false
 	}
 	below, at := noneBelow, 0
+	counts = make([]int, 0, len(places))
 	for i := range places {
 		next := int(e[i].next[at*e[i].ways+below+1])
 		if below = noneBelow; places[i].change.gap(e[i].counts[at], e[i+1].counts[next]).decreases > 0 {
@@ -123,31 +124,32 @@ var choosers = sync.Pool{New: func() any { return new(chooser) }}
 // above works out what comes above the counts of a place, those of the next one being known.
 func (w *chooser) above(c *candidates, lower, upper []int, p place, order shaping.GapSpread) {
 	c.ways = 1 + len(lower)
-	w.sums, w.done = slices.Grow(w.done[:0], len(c.counts)*c.ways), w.sums
-	c.next = make([]uint8, 0, len(c.counts)*c.ways)
+	n := len(c.counts) * c.ways
+	w.sums, w.done = slices.Grow(w.done[:0], n)[:n], w.sums
+	c.next = make([]uint8, n)
+	wanted, way := thousandths(p.wanted), 0
+	take := func(f follower) {
+		w.sums[way], c.next[way] = f.sum, uint8(f.at)
+		way++
+	}
 	for i, from := range c.counts {
-		w.follow(i, from, upper, p, order)
-		w.take(c, w.any())
+		w.follow(i, from, upper, p, wanted, order)
+		take(w.any())
 		for _, below := range lower { // the greatest first, so that gaps widen
 			if below > from {
-				w.take(c, w.after(gap{below, below - from}))
+				take(w.after(gap{below, below - from}))
 			} else {
-				w.take(c, noFollower) // that round has no gap
+				take(noFollower) // that round has no gap
 			}
 		}
 	}
 	w.ways = c.ways
 }
 
-// take is what is done after one more way.
-func (w *chooser) take(c *candidates, f follower) {
-	w.sums = append(w.sums, f.sum)
-	c.next = append(c.next, uint8(f.at))
-}
-
-// follow gathers what may follow one of a place's counts.
-func (w *chooser) follow(i, from int, upper []int, p place, order shaping.GapSpread) {
-	wanted, follow := thousandths(p.wanted), p.change.after(from)
+// follow gathers what may follow one of a place's counts. What has more items than one with a narrower gap is
+// left out before its own are counted.
+func (w *chooser) follow(i, from int, upper []int, p place, wanted int64, order shaping.GapSpread) {
+	follow := p.change.after(from)
 	w.reset()
 	for k := len(upper) - 1; k >= 0; k-- { // the fewest stitches first, so that gaps widen
 		to := upper[k]
@@ -162,7 +164,10 @@ func (w *chooser) follow(i, from int, upper []int, p place, order shaping.GapSpr
 			}
 			s = w.done[k*w.ways+below+1]
 		}
-		if items, exists := p.change.items(from, to, order); exists && s != never {
+		if s == never || here.decreases > 0 && s.items+here.leastItems() > w.narrower().sum.items {
+			continue
+		}
+		if items, exists := p.change.items(from, to, order); exists {
 			off := int64(to)*1000 - wanted
 			w.add(here, follower{k, sum{s.items + items, s.square + off*off}})
 		}

@@ -60,6 +60,15 @@ func changeItems(from, to int, order shaping.GapSpread) (items int, ok bool) {
 	return hardItems, true
 }
 
+// leastItems is how many items a round of such gaps has at the least, and which round it is: a bracket of a decrease
+// and stitches, where these are enough for all gaps.
+func (g gap) leastItems() int {
+	if g.decreases > 1 && g.stitches >= 3*g.decreases {
+		return 1 + 3
+	}
+	return 1 + 1
+}
+
 // easyItems are those of one repeat of at most two gaps.
 func easyItems(k, gap, longer int, order shaping.GapSpread) (items int, ok bool) {
 	over := 0

@@ -53,3 +53,17 @@ func TestChangesHaveNoMoreItemsThanSaid(t *testing.T) {
 		}
 	}
 }
+
+// A round of decreases has no fewer items, with which round it is, than its gap says: all from 2 to 160 stitches.
+func TestTheLeastItemsOfAGap(t *testing.T) {
+	for from := 2; from <= 160; from++ {
+		for k := 1; k <= from/2; k++ {
+			for order := shaping.GapSpreadUnspecified; order <= shaping.GapSpreadLeastEffort; order++ {
+				items, ok := allowed{}.items(from, from-k, order)
+				if least := (gap{from, k}).leastItems(); ok && items < least {
+					t.Fatalf("%d to %d, spread %d: %d items, and at least %d were said", from, from-k, order, items, least)
+				}
+			}
+		}
+	}
+}

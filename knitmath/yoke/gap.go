@@ -84,7 +84,7 @@ func (f *followers) add(g gap, next follower) {
 		return
 	}
 	f.gaps = append(f.gaps, g)
-	f.upTo = append(f.upTo, better(f.first(len(f.upTo)), next))
+	f.upTo = append(f.upTo, better(f.narrower(), next))
 }
 
 // first is the best of the first so many.
@@ -95,8 +95,11 @@ func (f *followers) first(n int) follower {
 	return f.upTo[n-1]
 }
 
+// narrower is the best of those that were added.
+func (f *followers) narrower() follower { return f.first(len(f.upTo)) }
+
 // any is the best to go on with where the round below has no gap.
-func (f *followers) any() follower { return better(f.free, f.first(len(f.upTo))) }
+func (f *followers) any() follower { return better(f.free, f.narrower()) }
 
 // after is the best to go on with after a gap that is no narrower than those asked before.
 func (f *followers) after(below gap) follower {
@@ -106,6 +109,9 @@ func (f *followers) after(below gap) follower {
 	for f.lurch < len(f.gaps) && !f.gaps[f.lurch].lurchesFrom(below) {
 		f.lurch++
 	}
-	best := better(f.free, f.first(len(f.upTo)).charged(lurchingItems))
+	if f.even == len(f.gaps) {
+		return f.any()
+	}
+	best := better(f.free, f.narrower().charged(lurchingItems))
 	return better(better(best, f.first(f.lurch).charged(grownItems)), f.first(f.even))
 }

@@ -112,7 +112,7 @@ func (a allowed) gap(from, to int) gap {
 
 // stepPlaces are the places of a yoke without bands: the schedule's rounds.
 func (y *circular) stepPlaces(s scheme) []place {
-	var places []place
+	places := make([]place, 0, len(s.steps))
 	before, lowest := float64(y.join), 1 // the round that may adjust
 	for _, step := range s.steps {
 		even := steadyBetween(before, step.wanted)

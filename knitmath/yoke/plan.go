@@ -91,6 +91,7 @@ func settleWorked(c *fault.Checks, y *circular, in CircularInput) {
 // settleRounds writes the rounds in which the count changes.
 func settleRounds(c *fault.Checks, y *circular, in CircularInput) {
 	before, last := y.join, 0
+	y.written = make([]Round, 0, len(y.changes))
 	for i, s := range y.changes {
 		op := stitch.K2tog
 		if s.count > before {

@@ -54,7 +54,7 @@ func (y *circular) scheme(in CircularInput) scheme {
 	if in.Schedule != ScheduleOwn {
 		steps = y.percentageStepsTo(y.neck)
 	}
-	s := scheme{join: y.join, neck: y.neck}
+	s := scheme{join: y.join, neck: y.neck, steps: make([]schemeStep, 0, len(steps))}
 	removed := float64(y.join-y.neck) / (1 - left(steps)) // what removing everything would be, in stitches
 	if y.neckField == "steps" {
 		removed = float64(y.join) // the neck is what the steps leave: nothing to scale

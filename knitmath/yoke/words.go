@@ -2,7 +2,7 @@ package yoke
 
 import (
 	"fmt"
-	"sort"
+	"slices"
 	"strconv"
 
 	"example.com/knitmath/knitmath/report"
@@ -48,7 +48,7 @@ type task struct {
 
 // work lists what is not worked even, from the join up.
 func (o Circular) work() []task {
-	var list []task
+	list := make([]task, 0, len(o.Rounds)+len(o.Bands)+1)
 	for _, r := range o.Rounds {
 		adjusting := ""
 		if r.Adjusts {
@@ -65,7 +65,7 @@ func (o Circular) work() []task {
 	if r := o.BackRaise; r != nil {
 		list = append(list, task{r.FirstRoundNumber, r.FirstRoundNumber + raiseRounds - 1, r.directions()})
 	}
-	sort.SliceStable(list, func(i, j int) bool { return list[i].first < list[j].first })
+	slices.SortStableFunc(list, func(a, b task) int { return a.first - b.first })
 	return list
 }
 

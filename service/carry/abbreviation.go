@@ -22,7 +22,7 @@ func abbreviationListOut(out pattern.AbbreviationList) *knitmathv1.ListAbbreviat
 		Summary:    out.Summary(),
 		Directions: out.Directions(),
 		Notices:    each(out.Notices, noticeOut),
-		Sources:    each(out.Sources(), sourceOut),
+		Sources:    sourcesOut(out.Sources()),
 		Rows:       each(out.Rows, abbreviationListRowOut),
 	}
 }

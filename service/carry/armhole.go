@@ -71,7 +71,7 @@ func armholeOut(out armhole.Armhole) *knitmathv1.PlanArmholeResponse {
 		Summary:          out.Summary(),
 		Directions:       out.Directions(),
 		Notices:          each(out.Notices, noticeOut),
-		Sources:          each(out.Sources(), sourceOut),
+		Sources:          sourcesOut(out.Sources()),
 		Outline:          message(out.Outline, outlineOut),
 	}
 }

@@ -25,7 +25,7 @@ func bodyListOut(out body.List) *knitmathv1.ListBodySizesResponse {
 		Summary:    out.Summary(),
 		Directions: out.Directions(),
 		Notices:    each(out.Notices, noticeOut),
-		Sources:    each(out.Sources(), sourceOut),
+		Sources:    sourcesOut(out.Sources()),
 		Rows:       each(out.Rows, bodyListRowOut),
 	}
 }

@@ -55,7 +55,7 @@ func curvedEdgeOut(out curve.CurvedEdge) *knitmathv1.PlanCurvedEdgeResponse {
 		Summary:                   out.Summary(),
 		Directions:                out.Directions(),
 		Notices:                   each(out.Notices, noticeOut),
-		Sources:                   each(out.Sources(), sourceOut),
+		Sources:                   sourcesOut(out.Sources()),
 		HeightRows:                countOut(out.HeightRows),
 		HeightCm:                  out.HeightCm,
 		EndStitches:               countOut(out.EndStitches),

@@ -51,7 +51,7 @@ func pickUpOut(out edge.PickUp) *knitmathv1.PlanPickUpResponse {
 		Summary:                   out.Summary(),
 		Directions:                out.Directions(),
 		Notices:                   each(out.Notices, noticeOut),
-		Sources:                   each(out.Sources(), sourceOut),
+		Sources:                   sourcesOut(out.Sources()),
 		Outline:                   message(out.Outline, outlineOut),
 	}
 }
@@ -99,7 +99,7 @@ func buttonholesOut(out edge.Buttonholes) *knitmathv1.PlanButtonholesResponse {
 		Summary:           out.Summary(),
 		Directions:        out.Directions(),
 		Notices:           each(out.Notices, noticeOut),
-		Sources:           each(out.Sources(), sourceOut),
+		Sources:           sourcesOut(out.Sources()),
 		Outline:           message(out.Outline, outlineOut),
 	}
 }

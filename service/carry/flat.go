@@ -59,7 +59,7 @@ func flatOut(out flat.Shape) *knitmathv1.PlanFlatShapeResponse {
 		Summary:                   out.Summary(),
 		Directions:                out.Directions(),
 		Notices:                   each(out.Notices, noticeOut),
-		Sources:                   each(out.Sources(), sourceOut),
+		Sources:                   sourcesOut(out.Sources()),
 		Wedges:                    each(out.Wedges, circleWedgeOut),
 		Sequence:                  each(out.Sequence, circleRunOut),
 		Outline:                   message(out.Outline, outlineOut),

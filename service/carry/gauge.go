@@ -57,7 +57,7 @@ func castOnOut(out gauge.CastOn) *knitmathv1.ComputeCastOnResponse {
 		Summary:    out.Summary(),
 		Directions: out.Directions(),
 		Notices:    each(out.Notices, noticeOut),
-		Sources:    each(out.Sources(), sourceOut),
+		Sources:    sourcesOut(out.Sources()),
 	}
 }
 
@@ -95,7 +95,7 @@ func conversionOut(out gauge.Conversion) *knitmathv1.ConvertGaugeResponse {
 		Summary:             out.Summary(),
 		Directions:          out.Directions(),
 		Notices:             each(out.Notices, noticeOut),
-		Sources:             each(out.Sources(), sourceOut),
+		Sources:             sourcesOut(out.Sources()),
 	}
 }
 

@@ -51,7 +51,7 @@ func gradedTaperOut(out shaping.GradedTaper) *knitmathv1.PlanGradedTaperResponse
 		Summary:           out.Summary(),
 		Directions:        out.Directions(),
 		Notices:           each(out.Notices, noticeOut),
-		Sources:           each(out.Sources(), sourceOut),
+		Sources:           sourcesOut(out.Sources()),
 		Outline:           message(out.Outline, outlineOut),
 	}
 }

@@ -57,7 +57,7 @@ func mittenTopOut(out hand.MittenTop) *knitmathv1.PlanMittenTopResponse {
 		Summary:      out.Summary(),
 		Directions:   out.Directions(),
 		Notices:      each(out.Notices, noticeOut),
-		Sources:      each(out.Sources(), sourceOut),
+		Sources:      sourcesOut(out.Sources()),
 		Outline:      message(out.Outline, outlineOut),
 	}
 }
@@ -107,7 +107,7 @@ func thumbOut(out hand.Thumb) *knitmathv1.PlanThumbResponse {
 		Summary:        out.Summary(),
 		Directions:     out.Directions(),
 		Notices:        each(out.Notices, noticeOut),
-		Sources:        each(out.Sources(), sourceOut),
+		Sources:        sourcesOut(out.Sources()),
 		Outline:        message(out.Outline, outlineOut),
 	}
 }

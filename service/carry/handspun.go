@@ -89,7 +89,7 @@ func handspunOut(out handspun.Plan) *knitmathv1.PlanHandspunResponse {
 		Summary:               out.Summary(),
 		Directions:            out.Directions(),
 		Notices:               each(out.Notices, noticeOut),
-		Sources:               each(out.Sources(), sourceOut),
+		Sources:               sourcesOut(out.Sources()),
 	}
 }
 

@@ -90,7 +90,7 @@ func necklineOut(out neck.Neckline) *knitmathv1.PlanNecklineResponse {
 		Summary:              out.Summary(),
 		Directions:           out.Directions(),
 		Notices:              each(out.Notices, noticeOut),
-		Sources:              each(out.Sources(), sourceOut),
+		Sources:              sourcesOut(out.Sources()),
 		Outline:              message(out.Outline, outlineOut),
 	}
 }

@@ -22,7 +22,7 @@ func needleListOut(out swatch.NeedleList) *knitmathv1.ListNeedleSizesResponse {
 		Summary:    out.Summary(),
 		Directions: out.Directions(),
 		Notices:    each(out.Notices, noticeOut),
-		Sources:    each(out.Sources(), sourceOut),
+		Sources:    sourcesOut(out.Sources()),
 		Rows:       each(out.Rows, needleListRowOut),
 	}
 }

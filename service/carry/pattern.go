@@ -184,7 +184,7 @@ func checkedInstructionsOut(out pattern.CheckedInstructions) *knitmathv1.CheckIn
 		Summary:     out.Summary(),
 		Directions:  out.Directions(),
 		Notices:     each(out.Notices, noticeOut),
-		Sources:     each(out.Sources(), sourceOut),
+		Sources:     sourcesOut(out.Sources()),
 	}
 }
 
@@ -197,7 +197,7 @@ func writtenInstructionsOut(out pattern.WrittenInstructions) *knitmathv1.FormatI
 		Summary:    out.Summary(),
 		Directions: out.Directions(),
 		Notices:    each(out.Notices, noticeOut),
-		Sources:    each(out.Sources(), sourceOut),
+		Sources:    sourcesOut(out.Sources()),
 	}
 }
 
@@ -210,6 +210,6 @@ func mirroredInstructionsOut(out pattern.MirroredInstructions) *knitmathv1.Mirro
 		Summary:    out.Summary(),
 		Directions: out.Directions(),
 		Notices:    each(out.Notices, noticeOut),
-		Sources:    each(out.Sources(), sourceOut),
+		Sources:    sourcesOut(out.Sources()),
 	}
 }

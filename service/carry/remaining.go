@@ -93,7 +93,7 @@ func remainingOut(out yardage.Remaining) *knitmathv1.PlanRemainingYarnResponse {
 		Summary:      out.Summary(),
 		Directions:   out.Directions(),
 		Notices:      each(out.Notices, noticeOut),
-		Sources:      each(out.Sources(), sourceOut),
+		Sources:      sourcesOut(out.Sources()),
 	}
 }
 

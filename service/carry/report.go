@@ -9,9 +9,15 @@ func noticeOut(n report.Notice) *knitmathv1.Notice {
 	return &knitmathv1.Notice{Reason: string(n.Reason), Field: n.Field, Description: n.Description}
 }
 
-func sourceOut(s report.Source) *knitmathv1.Source {
-	return &knitmathv1.Source{Figure: s.Figure, Citation: s.Citation, Status: knitmathv1.SourceStatus(s.Status),
-		Uncertain: doubtOut(s.Uncertain)}
+// sourcesOut has all messages in one piece of memory.
+func sourcesOut(from []report.Source) []*knitmathv1.Source {
+	messages, to := make([]knitmathv1.Source, len(from)), make([]*knitmathv1.Source, len(from))
+	for i, s := range from {
+		to[i] = &messages[i]
+		to[i].Figure, to[i].Citation, to[i].Status = s.Figure, s.Citation, knitmathv1.SourceStatus(s.Status)
+		to[i].Uncertain = doubtOut(s.Uncertain)
+	}
+	return to
 }
 
 // doubtOut is true or nothing: what is not in doubt says nothing of it.

@@ -65,7 +65,7 @@ func spacingOut(out shaping.EvenSpacing) *knitmathv1.PlanEvenSpacingResponse {
 		Summary:                   out.Summary(),
 		Directions:                out.Directions(),
 		Notices:                   each(out.Notices, noticeOut),
-		Sources:                   each(out.Sources(), sourceOut),
+		Sources:                   sourcesOut(out.Sources()),
 		Outline:                   message(out.Outline, outlineOut),
 	}
 }
@@ -116,7 +116,7 @@ func taperOut(out shaping.Taper) *knitmathv1.PlanTaperResponse {
 		Summary:                   out.Summary(),
 		Directions:                out.Directions(),
 		Notices:                   each(out.Notices, noticeOut),
-		Sources:                   each(out.Sources(), sourceOut),
+		Sources:                   sourcesOut(out.Sources()),
 		Outline:                   message(out.Outline, outlineOut),
 	}
 }
@@ -177,7 +177,7 @@ func shapedSideOut(out shaping.ShapedSide) *knitmathv1.PlanShapedSideResponse {
 		Summary:                   out.Summary(),
 		Directions:                out.Directions(),
 		Notices:                   each(out.Notices, noticeOut),
-		Sources:                   each(out.Sources(), sourceOut),
+		Sources:                   sourcesOut(out.Sources()),
 		Outline:                   message(out.Outline, outlineOut),
 	}
 }

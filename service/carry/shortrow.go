@@ -55,7 +55,7 @@ func wedgeOut(out shortrow.Wedge) *knitmathv1.PlanWedgeResponse {
 		Summary:               out.Summary(),
 		Directions:            out.Directions(),
 		Notices:               each(out.Notices, noticeOut),
-		Sources:               each(out.Sources(), sourceOut),
+		Sources:               sourcesOut(out.Sources()),
 		Outline:               message(out.Outline, outlineOut),
 	}
 }
@@ -120,7 +120,7 @@ func circleOut(out shortrow.Circle) *knitmathv1.PlanCircleOfWedgesResponse {
 		Summary:          out.Summary(),
 		Directions:       out.Directions(),
 		Notices:          each(out.Notices, noticeOut),
-		Sources:          each(out.Sources(), sourceOut),
+		Sources:          sourcesOut(out.Sources()),
 		Outline:          message(out.Outline, outlineOut),
 	}
 }

@@ -71,7 +71,7 @@ func heelOut(out sock.Heel) *knitmathv1.PlanHeelResponse {
 		Summary:               out.Summary(),
 		Directions:            out.Directions(),
 		Notices:               each(out.Notices, noticeOut),
-		Sources:               each(out.Sources(), sourceOut),
+		Sources:               sourcesOut(out.Sources()),
 		Outline:               message(out.Outline, outlineOut),
 	}
 }
@@ -122,7 +122,7 @@ func toeOut(out sock.Toe) *knitmathv1.PlanToeResponse {
 		Summary:        out.Summary(),
 		Directions:     out.Directions(),
 		Notices:        each(out.Notices, noticeOut),
-		Sources:        each(out.Sources(), sourceOut),
+		Sources:        sourcesOut(out.Sources()),
 		Outline:        message(out.Outline, outlineOut),
 	}
 }

@@ -70,7 +70,7 @@ func crownOut(out solid.Crown) *knitmathv1.PlanCrownResponse {
 		Summary:             out.Summary(),
 		Directions:          out.Directions(),
 		Notices:             each(out.Notices, noticeOut),
-		Sources:             each(out.Sources(), sourceOut),
+		Sources:             sourcesOut(out.Sources()),
 		Outline:             message(out.Outline, outlineOut),
 	}
 }

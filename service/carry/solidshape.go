@@ -62,7 +62,7 @@ func solidOut(out solid.Solid) *knitmathv1.PlanSolidResponse {
 		Summary:                   out.Summary(),
 		Directions:                out.Directions(),
 		Notices:                   each(out.Notices, noticeOut),
-		Sources:                   each(out.Sources(), sourceOut),
+		Sources:                   sourcesOut(out.Sources()),
 		Outline:                   message(out.Outline, outlineOut),
 		Limbs:                     each(out.Limbs, solidRingOut),
 		Wedges:                    each(out.Wedges, solidWedgeOut),

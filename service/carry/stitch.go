@@ -53,8 +53,7 @@ var operations = map[knitmathv1.Operation]stitch.Op{
 }
 
 // wireNumbers is operations read the other way.
-var wireNumbers = func() map[stitch.Op]knitmathv1.Operation {
-	numbers := make(map[stitch.Op]knitmathv1.Operation, len(operations))
+var wireNumbers = func() (numbers [1 << 8]knitmathv1.Operation) {
 	for number, op := range operations {
 		numbers[op] = number
 	}
@@ -82,15 +81,33 @@ func instructionOut(in stitch.Instruction) *knitmathv1.Instruction {
 	}
 }
 
+// runOut and groupOut are steps with all that they point to, in one piece of memory: no answer has more
+// messages of another kind.
+type runOut struct {
+	step knitmathv1.Step
+	kind knitmathv1.Step_Run
+	run  knitmathv1.OperationRun
+}
+
+type groupOut struct {
+	step  knitmathv1.Step
+	kind  knitmathv1.Step_Group
+	group knitmathv1.StepGroup
+}
+
 func stepOut(s stitch.Step) *knitmathv1.Step {
 	switch {
 	case s.ToLast != nil:
 		return &knitmathv1.Step{Kind: &knitmathv1.Step_Stretch{Stretch: &knitmathv1.StepStretch{
 			Operation: operationOut(s.Op), RemainingStitches: countOut(*s.ToLast)}}}
 	case len(s.Group) > 0:
-		return &knitmathv1.Step{Kind: &knitmathv1.Step_Group{Group: &knitmathv1.StepGroup{
-			Steps: each(s.Group, stepOut), Times: countOut(s.Times)}}}
+		var out groupOut
+		out.group.Steps, out.group.Times = each(s.Group, stepOut), countOut(s.Times)
+		out.kind.Group, out.step.Kind = &out.group, &out.kind
+		return &out.step
 	}
-	return &knitmathv1.Step{Kind: &knitmathv1.Step_Run{Run: &knitmathv1.OperationRun{
-		Operation: operationOut(s.Op), Times: countOut(s.Count)}}}
+	var out runOut
+	out.run.Operation, out.run.Times = operationOut(s.Op), countOut(s.Count)
+	out.kind.Run, out.step.Kind = &out.run, &out.kind
+	return &out.step
 }

@@ -42,7 +42,7 @@ func swatchOut(out swatch.Result) *knitmathv1.ComputeGaugeResponse {
 		Summary:             out.Summary(),
 		Directions:          out.Directions(),
 		Notices:             each(out.Notices, noticeOut),
-		Sources:             each(out.Sources(), sourceOut),
+		Sources:             sourcesOut(out.Sources()),
 	}
 }
 

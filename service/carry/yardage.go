@@ -72,7 +72,7 @@ func estimateOut(out yardage.Estimate) *knitmathv1.EstimateYarnResponse {
 		Summary:      out.Summary(),
 		Directions:   out.Directions(),
 		Notices:      each(out.Notices, noticeOut),
-		Sources:      each(out.Sources(), sourceOut),
+		Sources:      sourcesOut(out.Sources()),
 	}
 }
 

@@ -47,7 +47,7 @@ func comparisonOut(out yarn.Comparison) *knitmathv1.CompareYarnsResponse {
 		Summary:              out.Summary(),
 		Directions:           out.Directions(),
 		Notices:              each(out.Notices, noticeOut),
-		Sources:              each(out.Sources(), sourceOut),
+		Sources:              sourcesOut(out.Sources()),
 		Verdict:              knitmathv1.Verdict(out.Verdict),
 		Aspects:              each(out.Aspects, aspectOut),
 		FirstTex:             out.FirstTex,

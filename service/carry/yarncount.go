@@ -43,7 +43,7 @@ func countConversionOut(out yarn.Conversion) *knitmathv1.ConvertYarnCountRespons
 		Summary:        out.Summary(),
 		Directions:     out.Directions(),
 		Notices:        each(out.Notices, noticeOut),
-		Sources:        each(out.Sources(), sourceOut),
+		Sources:        sourcesOut(out.Sources()),
 		Tex:            out.Tex,
 		SingleTex:      out.SingleTex,
 		Plies:          countOut(out.Plies),

@@ -33,7 +33,7 @@ func descriptionOut(out yarn.Description) *knitmathv1.DescribeYarnResponse {
 		Summary:           out.Summary(),
 		Directions:        out.Directions(),
 		Notices:           each(out.Notices, noticeOut),
-		Sources:           each(out.Sources(), sourceOut),
+		Sources:           sourcesOut(out.Sources()),
 		Categories:        each(out.Categories, categoryOut),
 		Readings:          each(out.Readings, readingOut),
 		Tex:               out.Tex,

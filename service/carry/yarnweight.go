@@ -22,7 +22,7 @@ func weightListOut(out yarn.WeightList) *knitmathv1.ListYarnWeightsResponse {
 		Summary:    out.Summary(),
 		Directions: out.Directions(),
 		Notices:    each(out.Notices, noticeOut),
-		Sources:    each(out.Sources(), sourceOut),
+		Sources:    sourcesOut(out.Sources()),
 		Rows:       each(out.Rows, weightListRowOut),
 	}
 }

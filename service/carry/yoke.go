@@ -72,7 +72,7 @@ func yokeOut(out yoke.Circular) *knitmathv1.PlanCircularYokeResponse {
 		Summary:          out.Summary(),
 		Directions:       out.Directions(),
 		Notices:          each(out.Notices, noticeOut),
-		Sources:          each(out.Sources(), sourceOut),
+		Sources:          sourcesOut(out.Sources()),
 		Outline:          message(out.Outline, outlineOut),
 		Bands:            each(out.Bands, yokeBandOut),
 		BackRaise:        message(out.BackRaise, backRaiseOut),
@@ -185,7 +185,7 @@ func raglanOut(out yoke.Raglan) *knitmathv1.PlanRaglanResponse {
 		Summary:          out.Summary(),
 		Directions:       out.Directions(),
 		Notices:          each(out.Notices, noticeOut),
-		Sources:          each(out.Sources(), sourceOut),
+		Sources:          sourcesOut(out.Sources()),
 		Outline:          message(out.Outline, outlineOut),
 
 		GreatestDepartureStitches: out.GreatestDepartureStitches,
