@@ -21,11 +21,15 @@ func (p *parser) abbreviation() (meaning, []int, bool) {
 		m, ok := p.crossing()
 		return m, nil, ok
 	}
-	if t.is("over") && p.ahead(1).is(",", ";", "twice") { // "over, narrow" of old patterns
+	if p.oldOver(p.next) {
 		p.next++
 		return ofOp(stitch.YO), nil, true
 	}
 	if _, mine := p.own[t.text]; !mine {
+		if m, end := p.stitchPhrase(p.next); end != 0 {
+			p.next = end
+			return p.meant(m, t.span.to(p.last()))
+		}
 		for i := range phrases[t.text] {
 			ph := &phrases[t.text][i]
 			if p.acceptAll(ph.words...) {
@@ -151,32 +155,6 @@ func (p *parser) meant(m meaning, at span) (meaning, []int, bool) {
 		return meaning{}, nil, false
 	}
 	return m, nil, true
-}
-
-// yarnFront is what "yf" is by what follows it: before a slipped stitch the yarn comes to
-// the front, before a decrease it goes over the needle to make up for it. Neither where
-// nothing tells.
-func (p *parser) yarnFront(at span) (op stitch.Op, name string) {
-	if !p.last1().is("yf") || p.own["yf"].name != "" {
-		return 0, ""
-	}
-	i := p.next
-	if p.tokens[i].is(",") {
-		i++
-	}
-	t := &p.tokens[i]
-	switch m, known := lookUp(t.text, p.own); {
-	case p.passesOver(i):
-		p.reading(at, "before a decrease read as a yarn over")
-		return stitch.YO, ""
-	case t.is("sl", "slip") || strings.HasPrefix(t.text, "sl1"), known && m.op == stitch.Slip:
-		p.reading(at, "before a slipped stitch read as: the yarn comes to the front")
-		return 0, "wyif"
-	case known && m.takes > m.leaves && m.leaves > 0:
-		p.reading(at, "before a decrease read as a yarn over")
-		return stitch.YO, ""
-	}
-	return 0, ""
 }
 
 // last1 is the token before the next.

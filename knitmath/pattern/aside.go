@@ -41,7 +41,7 @@ func (p *parser) aside(steps *[]Step, inner string) asideKind {
 	if kind := p.otherForm(*steps, inner); kind != asideNone {
 		return kind
 	}
-	kind := p.alternately(steps)
+	kind := p.ofStepsBefore(steps)
 	if kind == asideNone {
 		kind = p.meanwhile(steps, inner)
 	}

@@ -73,14 +73,18 @@ func (r *runner) theseLed(l *Line) {
 	}
 }
 
-// colouredMore reads "4 B" after "k8 A": as many more of the same stitch in another colour.
+// colouredMore reads "4 B" after "k8 A": as many more of the same stitch in another colour. Where no stitch came before,
+// "*1A, 3B", they are worked as the fabric is.
 func (p *parser) colouredMore() (Step, bool) {
 	n := len(p.sofar)
 	end, _ := p.sizedEnd(p.next)
-	if n == 0 || end == 0 || p.colourEnd(end) == 0 {
+	if n == 0 && !p.inRow || end == 0 || p.colourEnd(end) == 0 {
 		return Step{}, false
 	}
-	last := p.sofar[n-1]
+	last := Step{Name: "work", takes: 1, leaves: 1}
+	if n > 0 {
+		last = p.sofar[n-1]
+	}
 	if last.takes != 1 || last.leaves != 1 || last.Steps != nil || last.stretch() || last.Operation.EndsRow() {
 		return Step{}, false
 	}

@@ -28,7 +28,7 @@
 // The trade leaves some things open. What can be counted either way is read one
 // way and the reading is said (KindReading): "rep from * 3 times" is 3 more than
 // the first, m1 leans either way, "k2tog 3 times" repeats the k2tog alone. What
-// cannot be counted without knowing is asked (KindQuestion): m, yf.
+// cannot be counted without knowing is asked (KindQuestion): m, yf after a purl.
 // The words and their uses are common practice; abbreviations as in
 // testdata/stitch/abbreviations.csv.
 package pattern

@@ -70,10 +70,29 @@ func (p *parser) numberedItem(alone bool) (s Step, found, ok bool) {
 		return s, ok, ok
 	case then.is("/"):
 		s, ok = p.work(alone)
+	case p.plainCounted():
+		s, ok = p.countedPlain()
 	default:
 		return Step{}, false, false
 	}
 	return s, true, ok
+}
+
+// plainCounted reports whether "3 plain", "2 purl" of old booklets comes next.
+func (p *parser) plainCounted() bool {
+	return p.peek().number <= MaxNumber && p.ahead(1).is("plain", "purl", "seam", "knit") &&
+		(p.clauseStopsAt(p.next+2) || p.ahead(2).is(",", ";", ")", "]", "and"))
+}
+
+// countedPlain reads it.
+func (p *parser) countedPlain() (Step, bool) {
+	t := p.peek()
+	op := stitch.Knit
+	if p.ahead(1).is("purl", "seam") {
+		op = stitch.Purl
+	}
+	p.next += 2
+	return Step{Operation: op, Times: []int{int(t.number)}, takes: 1, leaves: 1, at: t.to(p.last())}, true
 }
 
 // timesGroup reads "12 x (yo, k2tog)".
@@ -180,6 +199,9 @@ func (p *parser) repeated(steps []Step, from span) (Step, bool) {
 		return Step{}, false
 	case u.times != nil:
 		s.Times = u.times
+		if into, ok := p.severalInto(s); ok {
+			return into, true
+		}
 	case u.last != nil && p.endingFollows(u.last):
 		s.Times, s.toFit = nil, true
 	case u.last != nil:

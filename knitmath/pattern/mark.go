@@ -113,7 +113,8 @@ func (s *scanner) bullet(c rune, size int) bool {
 var dotted = map[string]bool{"k": true, "p": true, "sl": true, "m": true, "st": true, "sts": true, "beg": true, "rep": true, "rem": true,
 	"cont": true, "foll": true, "patt": true, "pat": true, "tog": true, "inc": true, "dec": true, "alt": true, "approx": true, "tbl": true,
 	"psso": true, "in": true, "ins": true, "cm": true, "rnd": true, "rnds": true, "rs": true, "ws": true, "no": true, "fwd": true,
-	"w": true, "wl": true, "n": true, "o": true, "incl": true, "opp": true, "co": true, "bo": true,
+	"w": true, "wl": true, "yf": true, "yfwd": true, "yo": true, "pwise": true, "kwise": true, "n": true, "o": true, "incl": true,
+	"opp": true, "co": true, "bo": true,
 	"meas": true, "yds": true, "oz": true, "st-st": true}
 
 // joinsStitches are words in small letters after which a sentence about stitches goes on.

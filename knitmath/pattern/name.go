@@ -215,6 +215,9 @@ func split(word string) (base string, n int, tail string, ok bool) {
 		return "", 0, "", false
 	}
 	base, tail = word[:i], word[j:]
+	if base == "s" && (word == "s1" || word == "s2") {
+		base = "sl"
+	}
 	switch base {
 	case "k", "p", "sl", "bo", "co", "knit", "purl", "slip", "ktbl", "ptbl", "patt", "rib":
 	default:

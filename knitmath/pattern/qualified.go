@@ -53,9 +53,8 @@ var ontoOne = wordings("onto one needle", "on one needle", "onto a single needle
 
 // What may be said after a stitch, in any of these words.
 var (
-	throughBackLoop = wordings("tbl", "through back loop", "through back loops", "through the back loop", "through the back loops")
-	asEstablished   = wordings("in patt", "in pat", "in pattern", "in established pattern", "in rib", "as established", "as est", "as set")
-	castOnManner    = wordings("over gap", "using backward loop method", "using backward loop", "using the backward loop method",
+	asEstablished = wordings("in patt", "in pat", "in pattern", "in established pattern", "in rib", "as established", "as est", "as set")
+	castOnManner  = wordings("over gap", "using backward loop method", "using backward loop", "using the backward loop method",
 		"using the knitted cast-on", "using knitted cast-on", "using cable cast-on", "using the cable cast-on", "for underarm",
 		"over bound-off sts",
 		"over these sts", "over the gap", "using backward-loop cast-on", "for thumb", "using the backward-loop method", "loosely",
@@ -95,7 +94,7 @@ func (p *parser) qualified(s *Step) bool {
 	for {
 		from := p.peek().span
 		switch {
-		case p.acceptAny(throughBackLoop):
+		case p.acceptEnd(p.backLoopEnd(p.next)):
 			if !p.twisted(s, from) {
 				return false
 			}
@@ -213,15 +212,13 @@ var slipParts = [slipMannerEnd]struct{ wise, yarn string }{
 // What was said before is not said again.
 func (p *parser) manner(known SlipManner) (SlipManner, bool) {
 	parts := slipParts[known]
+	wise, end := p.wiseEnd(p.next)
+	front, moved := p.yarnHeld(p.next)
 	switch {
-	case parts.wise == "" && (p.accept("kwise", "knitwise") || p.acceptAll("as", "if", "to", "knit")):
-		parts.wise = "kwise"
-	case parts.wise == "" && (p.accept("pwise", "purlwise") || p.acceptAll("as", "if", "to", "purl")):
-		parts.wise = "pwise"
-	case parts.yarn == "" && (p.accept("wyif") || p.acceptAll("with", "yarn", "in", "front")):
-		parts.yarn = "wyif"
-	case parts.yarn == "" && (p.accept("wyib") || p.acceptAll("with", "yarn", "in", "back")):
-		parts.yarn = "wyib"
+	case parts.wise == "" && wise != "":
+		parts.wise, p.next = wise, end
+	case parts.yarn == "" && moved != 0:
+		parts.yarn, p.next = map[bool]string{false: "wyib", true: "wyif"}[front], moved
 	default:
 		return known, false
 	}

@@ -2,7 +2,10 @@ package pattern
 
 // phraseHere reports whether an abbreviation of several words stands at token i.
 func (p *parser) phraseHere(i int) bool {
-	if p.pickUpCountedAt(i) || p.pickUpBareAt(i) {
+	if p.pickUpCountedAt(i) || p.pickUpBareAt(i) || p.oldOver(i) {
+		return true
+	}
+	if _, end := p.stitchPhrase(i); end != 0 {
 		return true
 	}
 	for k := range phrases[p.tokens[i].text] {

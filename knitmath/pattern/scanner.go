@@ -88,8 +88,8 @@ func (s *scanner) spelled(from span) {
 	if s.thatIs(word) {
 		word = "that"
 	}
-	if word == "ea" {
-		word = "each"
+	if usual, other := spellings[word]; other {
+		word = usual
 	}
 	s.put(tokenWord, from, word)
 	s.roundShort()
@@ -102,7 +102,12 @@ func (s *scanner) spelled(from span) {
 	}
 }
 
-// stockingDotted goes on after the "st" of "st.-st", as older booklets shorten stocking stitch, and the "g" of "g.st".
+// spellings are words that are spelt in other ways too: the usual one of each.
+var spellings = map[string]string{"ea": "each", "purlways": "purlwise", "knitways": "knitwise", "purlway": "purlwise", "pways": "purlwise",
+	"kways": "knitwise", "pw": "pwise", "kw": "kwise", "wf": "yf", "wlfwd": "yfwd", "thro": "through", "thru": "through"}
+
+// stockingDotted goes on after the "st" of "st.-st", as older booklets shorten stocking stitch, the "g" of "g.st" and the "y" of
+// "y.fwd".
 func (s *scanner) stockingDotted(from span) {
 	if rest := s.source[s.at:]; strings.EqualFold(s.source[from.start:s.at], "g") && begins(rest, ".st") &&
 		!(len(rest) > 3 && letter(rest[3])) {
@@ -110,6 +115,9 @@ func (s *scanner) stockingDotted(from span) {
 		if len(rest) > 5 && rest[3:5] == ". " && rest[5] >= 'a' && rest[5] <= 'z' {
 			s.skipTo(s.at + 1) // it ends no sentence
 		}
+	}
+	if wool := strings.ToLower(s.source[from.start:s.at]); (wool == "y" || wool == "w" || wool == "wl") && begins(s.source[s.at:], ".fwd") {
+		s.skipTo(s.at + len(".fwd"))
 	}
 	if strings.EqualFold(s.source[from.start:s.at], "st") && begins(s.source[s.at:], ".-st") {
 		s.skipTo(s.at + len(".-st"))
