@@ -184,10 +184,13 @@ func TestFaults(t *testing.T) {
 			in.UpperArmCm, in.SleeveStitches, in.SleeveRule = nil, new(70), &gauge.CountRule{}
 		}, []string{"stitch_rule CONTRADICTORY", "sleeve_rule CONTRADICTORY"}},
 		{"as wide across", func(in *Input) { in.AcrossBackCm = new(48.6) }, []string{"across_back_cm INFEASIBLE", "chest_cm INFEASIBLE"}},
-		{"an odd difference", func(in *Input) { in.AcrossBackCm, in.AcrossBackStitches = nil, new(78) },
-			[]string{"across_back_stitches INFEASIBLE"}},
-		{"an odd front", func(in *Input) { in.AcrossFrontStitches = new(70) }, []string{"across_front_stitches INFEASIBLE"}},
-		{"an odd top", func(in *Input) { in.CapTopStitches = new(17) }, []string{"cap_top_stitches INFEASIBLE"}},
+		{"an odd difference", func(in *Input) {
+			in.AcrossBackCm, in.AcrossBackStitches, in.ChestCm, in.BackStitches = nil, new(78), nil, new(107)
+		}, []string{"across_back_stitches INFEASIBLE"}},
+		{"an odd front", func(in *Input) { in.AcrossFrontStitches, in.FrontStitches = new(70), new(107) },
+			[]string{"across_front_stitches INFEASIBLE"}},
+		{"an odd top", func(in *Input) { in.CapTopStitches, in.UpperArmCm, in.SleeveStitches = new(17), nil, new(74) },
+			[]string{"cap_top_stitches INFEASIBLE"}},
 		{"a wide top", func(in *Input) { in.CapTopStitches = new(74) }, []string{"cap_top_stitches INFEASIBLE"}},
 		{"a wide underarm", func(in *Input) { in.UnderarmStitches = new(15) }, []string{"underarm_stitches INFEASIBLE"}},
 		{"too shallow", func(in *Input) { in.ArmholeDepthCm = new(1.0) }, []string{"armhole_depth_cm INFEASIBLE", "gauge INFEASIBLE"}},

@@ -126,8 +126,9 @@ type sewn struct {
 //
 // Counts: half the chest with its ease, the width across the back and the upper arm
 // with its ease to the nearest stitch, halves up, or to the nearest count that a rule
-// allows; every edge loses whole stitches, the same on the right and the left, so that
-// the width across the back may be a stitch off what is asked.
+// allows, or one beside it where other counts cannot be had with that; every edge loses
+// whole stitches, the same on the right and the left, so that the width across the back
+// may be a stitch off what is asked.
 //
 // Armhole: as many stitches are bound off at the underarm as at the cap's foot; the
 // rest is lost along a quarter of an ellipse. Cap: from the same bind-off along a bell, an arc

@@ -20,7 +20,7 @@ func (s *settled) heights(c *fault.Checks, in Input) {
 // capped settles the rows, the underarm and the top where the sleeve has a cap; deep is whether nothing is wrong
 // with the depth.
 func (s *settled) capped(c *fault.Checks, in Input, deep bool) {
-	topped := s.sleeved && c.Sound("cap_top_cm", "cap_top_stitches", "top_rule") && c.Passes(func() { s.settleTop(c, in) })
+	topped := s.sleeved && c.Sound(topFields...) && c.Passes(func() { s.settleTop(c, in) })
 	if s.style == StyleSaddle {
 		deep = s.bodied && deep && topped && c.Sound("neck_cm", "neck_stitches") && c.Passes(func() { s.settleStrap(c, in) })
 	}
@@ -67,13 +67,13 @@ func (s *settled) settleShaping(c *fault.Checks, in Input) {
 
 // settleTop settles the top of the cap, of the same parity as the sleeve, and such that something is left to shape.
 func (s *settled) settleTop(c *fault.Checks, in Input) {
-	top := min(s.st.Nearest(measure.Micrometres(topInches*measure.CmPerInch)), s.sleeve/topShare)
+	top := s.usualTop(s.sleeve)
 	s.topGiven = in.CapTopStitches != nil
 	if s.topGiven || in.CapTopCm != nil {
 		top = s.st.Counted(in.CapTopStitches, in.CapTopCm)
 	}
 	if in.TopRule != nil {
-		s.settleRuledTop(c, in, top)
+		s.settleRuledTop(c)
 		return
 	}
 	if !s.topGiven {
@@ -95,14 +95,24 @@ func (s *settled) settleTop(c *fault.Checks, in Input) {
 	}
 }
 
-// settleRuledTop settles a top that a rule binds.
-func (s *settled) settleRuledTop(c *fault.Checks, in Input, usual int) {
-	num, den := int64(usual), int64(1)
-	if in.CapTopCm != nil {
-		num, den = s.st.Exact(measure.Micrometres(*in.CapTopCm))
+// usualTop is how many stitches the top has where nobody says.
+func (s *settled) usualTop(sleeve int) int {
+	return min(s.st.Nearest(measure.Micrometres(topInches*measure.CmPerInch)), sleeve/topShare)
+}
+
+// ruledTop is the top that a rule allows a sleeve.
+func (s *settled) ruledTop(sleeve int) (top int, ok bool) {
+	num, den := int64(s.usualTop(sleeve)), int64(1)
+	if s.in.CapTopCm != nil {
+		num, den = s.st.Exact(measure.Micrometres(*s.in.CapTopCm))
 	}
+	return s.rules.top.Among(num, den, 2-sleeve%2, sleeve-4, 2)
+}
+
+// settleRuledTop settles a top that a rule binds.
+func (s *settled) settleRuledTop(c *fault.Checks) {
 	var ok bool
-	if s.top, ok = s.rules.top.Among(num, den, 2-s.sleeve%2, s.sleeve-4, 2); !ok {
+	if s.top, ok = s.ruledTop(s.sleeve); !ok {
 		c.Infeasible(fmt.Sprintf("no count that it allows is left of the %d stitches of the sleeve when both edges lose alike",
 			s.sleeve), "top_rule", s.sleeveField)
 	}

@@ -35,11 +35,13 @@ func TestRulesBind(t *testing.T) {
 		t.Errorf("%d bound", bound)
 	}
 	in := pullover()
-	in.AcrossRule = &gauge.CountRule{Multiple: new(2)} // the back has 107
+	in.AcrossRule = &gauge.CountRule{Multiple: new(2)}
+	in.StitchRule = &gauge.CountRule{Multiple: new(2), Remainder: new(1)}
 	_, err := Plan(in)
 	knittest.WantViolations(t, err, "across_rule INFEASIBLE", "across_back_cm INFEASIBLE", "chest_cm INFEASIBLE")
 	in = pullover()
-	in.TopRule = &gauge.CountRule{Multiple: new(2), Remainder: new(1)} // the sleeve 74
+	in.TopRule = &gauge.CountRule{Multiple: new(2), Remainder: new(1)}
+	in.SleeveRule = &gauge.CountRule{Multiple: new(4), Remainder: new(2)}
 	_, err = Plan(in)
 	knittest.WantViolations(t, err, "top_rule INFEASIBLE", "upper_arm_cm INFEASIBLE")
 	in = pullover()

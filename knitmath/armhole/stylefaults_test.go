@@ -12,9 +12,9 @@ import (
 
 func TestStyleFaults(t *testing.T) {
 	all := Input{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, ChestCm: new(92.0), AcrossBackCm: new(36.0), ArmholeDepthCm: new(19.5),
-		UpperArmCm: new(28.5), AcrossFrontStitches: new(70), UnderarmStitches: new(5), LargestGroupStitches: new(3), ShapingRows: new(20),
-		CapHeightRows: new(40), CapTopCm: new(7.0), NeckCm: new(14.0), TopRule: &gauge.CountRule{}, UnderarmRule: &gauge.CountRule{},
-		AcrossRule: &gauge.CountRule{}}
+		UpperArmCm: new(28.5), AcrossFrontStitches: new(70), FrontStitches: new(107), UnderarmStitches: new(5), LargestGroupStitches: new(3),
+		ShapingRows: new(20), CapHeightRows: new(40), CapTopCm: new(7.0), NeckCm: new(14.0), TopRule: &gauge.CountRule{},
+		UnderarmRule: &gauge.CountRule{}, AcrossRule: &gauge.CountRule{}}
 	ofCap := []string{"across_front_stitches CONTRADICTORY", "largest_group_stitches CONTRADICTORY", "shaping_rows CONTRADICTORY",
 		"cap_height_rows CONTRADICTORY", "cap_top_cm CONTRADICTORY", "top_rule CONTRADICTORY"}
 	for _, c := range []struct {

@@ -4,9 +4,7 @@ import (
 	"fmt"
 
 	"example.com/knitmath/knitmath/fault"
-	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
-	"example.com/knitmath/knitmath/report"
 )
 
 // widths settles the stitches of the pieces, and what each edge loses, as far as nothing is wrong with what
@@ -14,7 +12,7 @@ import (
 func (s *settled) widths(c *fault.Checks, in Input) {
 	s.bodied = c.Sound("chest_cm", "chest_ease_cm", "back_stitches", "front_stitches", "stitch_rule") &&
 		c.Passes(func() { s.body(c, in) }) &&
-		c.Sound("across_back_cm", "across_back_stitches", "across_front_cm", "across_front_stitches", "across_rule") &&
+		c.Sound(acrossFields...) &&
 		c.Passes(func() { s.across(c, in) })
 	s.sleeveField = "sleeve_stitches"
 	s.sleeved = in.Style.straight() || c.Sound("upper_arm_cm", "sleeve_ease_cm", "sleeve_stitches", "sleeve_rule") &&
@@ -28,7 +26,9 @@ func (s *settled) body(c *fault.Checks, in Input) {
 	} else {
 		s.backField = "chest_cm"
 		um := measure.Micrometres((*in.ChestCm + fault.Or(in.ChestEaseCm, DefaultEase)) / 2)
-		s.back = s.counted(c, um, s.rules.body, in.StitchRule != nil, "chest_cm", "stitch_rule")
+		s.back = s.counted(c, um, s.rules.body, in.StitchRule, "chest_cm", "stitch_rule", func(n int) bool {
+			return !c.Sound(acrossFields...) || s.bodyFits(n)
+		})
 	}
 	s.front = fault.Or(in.FrontStitches, s.back)
 }
@@ -40,7 +40,9 @@ func (s *settled) arm(c *fault.Checks, in Input) {
 		return
 	}
 	s.sleeveField = "upper_arm_cm"
-	s.sleeve = s.counted(c, in.armUm(), s.rules.sleeve, in.SleeveRule != nil, "upper_arm_cm", "sleeve_rule")
+	s.sleeve = s.counted(c, in.armUm(), s.rules.sleeve, in.SleeveRule, "upper_arm_cm", "sleeve_rule", func(n int) bool {
+		return !c.Sound(topFields...) || s.sleeveFits(n)
+	})
 }
 
 // across settles what the edges of back and front lose.
@@ -77,22 +79,6 @@ func (s *settled) across(c *fault.Checks, in Input) {
 // armUm is the arm with its ease, in micrometres.
 func (in Input) armUm() int64 {
 	return measure.Micrometres(*in.UpperArmCm + fault.Or(in.SleeveEaseCm, min(DefaultEase, easeShare**in.UpperArmCm)))
-}
-
-// counted is a width in stitches.
-func (s *settled) counted(c *fault.Checks, um int64, r gauge.Rule, ruled bool, field, rule string) int {
-	fields := []string{field, "gauge"}
-	if ruled {
-		fields = append(fields, rule)
-	}
-	f := s.st.VetFit(c, um, r, "stitches", fields...)
-	if f == nil {
-		return 0
-	}
-	if f.Count < MinWidth || f.Count > MaxWidth {
-		c.Infeasible(fmt.Sprintf("comes to %s; from %d to %d are planned", report.CountOf(f.Count, "stitches"), MinWidth, MaxWidth), fields...)
-	}
-	return f.Count
 }
 
 // acrossOf is the count across a piece that is nearest to a width, of those that a rule

@@ -144,7 +144,8 @@ type PlanArmholeRequest struct {
 	// Gauge of body and sleeves.
 	Gauge *Gauge `protobuf:"bytes,1,opt,name=gauge,proto3" json:"gauge,omitempty"`
 	// The body at the chest, in cm, 20 to 250; half of it with its ease becomes the stitches
-	// of the back and of the front, nearest count that stitch_rule allows, 10 to 260.
+	// of the back and of the front, nearest count that stitch_rule allows or, where the other counts and
+	// rules want it so, the nearer of those beside it, halves up; 10 to 260.
 	ChestCm *float64 `protobuf:"fixed64,2,opt,name=chest_cm,json=chestCm,proto3,oneof" json:"chest_cm,omitempty"`
 	// What is added to chest_cm, in cm, -30 to 100. Default 5.
 	ChestEaseCm *float64 `protobuf:"fixed64,3,opt,name=chest_ease_cm,json=chestEaseCm,proto3,oneof" json:"chest_ease_cm,omitempty"`
@@ -168,7 +169,8 @@ type PlanArmholeRequest struct {
 	// The same in rows, 8 to 140, an odd number up.
 	ArmholeDepthRows *int32 `protobuf:"varint,10,opt,name=armhole_depth_rows,json=armholeDepthRows,proto3,oneof" json:"armhole_depth_rows,omitempty"`
 	// The arm at its widest, in cm, 5 to 120; with its ease it becomes the stitches of the
-	// sleeve, nearest count that sleeve_rule allows, 10 to 260. This or sleeve_stitches is required
+	// sleeve, nearest count that sleeve_rule allows or, where the top wants it so, the nearer of those
+	// beside it, halves up; 10 to 260. This or sleeve_stitches is required
 	// of a set-in sleeve and a saddle. Without a cap the armhole's depth settles the sleeve, and
 	// a sleeve narrower than this is noticed.
 	UpperArmCm *float64 `protobuf:"fixed64,11,opt,name=upper_arm_cm,json=upperArmCm,proto3,oneof" json:"upper_arm_cm,omitempty"`
