@@ -71,6 +71,7 @@ func (p *parser) eachNeedle(all []int) {
 		p.found.rewind(found)
 		return
 	}
+	p.laysEach(without(n), needles)
 	for size, each := range perSize(without(n), p.sizes) {
 		if want := perSize(all, p.sizes)[size]; each*needles != want {
 			p.mistake(ReasonClaim, from.to(p.last()), stitches(each)+" on each of "+report.CountOf(needles, "needles")+" are "+
@@ -98,6 +99,7 @@ func (p *parser) arranged(line *Line) bool {
 	p.accept(":")
 	from := p.peek().span
 	var sum []int
+	var laid [][]int
 	parts := 0
 	for parts < 8 && p.arrangedAhead() {
 		n := p.number()
@@ -111,7 +113,7 @@ func (p *parser) arranged(line *Line) bool {
 		if marked != 0 && sum == nil {
 			line.info.halves = without(n)
 		}
-		sum = added(sum, without(n), p.sizes)
+		sum, laid = added(sum, without(n), p.sizes), append(laid, without(n))
 		parts++
 		p.arrangedWhere()
 	}
@@ -124,6 +126,9 @@ func (p *parser) arranged(line *Line) bool {
 		return false
 	}
 	p.accept(")")
+	if p.anyOf(save, p.next, "needle", "needles", "dpns", "n1") {
+		p.laid = &laidOut{parts: laid}
+	}
 	line.ClaimedStitches, line.info.claimAt = sum, from.to(p.last())
 	return true
 }

@@ -294,6 +294,9 @@ func (p *parser) claimed(line *Line, numbers []int, tail claimTail, at span) {
 	case tail.eachNeedle, tail.secondSides: // "(60 sts; 20 sts on each needle)", "(96 sts; 48 sts each side)"
 		line.ClaimedStitches, line.info.claimAt = numbers, at
 		line.eachBeside(tail.second, tail.secondSides, tail.secondAt)
+		if tail.eachNeedle {
+			p.laysEach(without(tail.second), 0)
+		}
 	case tail.named && tail.second != nil: // "(13 gusset sts; 53 sts)"
 		line.ClaimedStitches, line.info.claimAt = tail.second, at
 		line.info.partial, line.info.beside = without(numbers), true
@@ -302,6 +305,7 @@ func (p *parser) claimed(line *Line, numbers []int, tail claimTail, at span) {
 		line.info.partial, line.info.between, line.info.beside = without(tail.second), true, true
 	case tail.needles:
 		line.info.perNeedle, line.info.claimAt = without(numbers), at
+		p.laysEach(without(numbers), 0)
 	case tail.sides:
 		line.info.perSide, line.info.claimAt = without(numbers), at
 	case tail.part:

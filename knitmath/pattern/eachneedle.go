@@ -53,6 +53,7 @@ func (p *parser) needlesTold(line *Line) bool {
 		p.found.rewind(found)
 		return false
 	}
+	p.laysEach(without(n), needles)
 	line.ClaimedStitches, line.info.claimAt = p.timesEach(without(n), needles), from.to(p.last())
 	return true
 }
@@ -61,6 +62,7 @@ func (p *parser) needlesTold(line *Line) bool {
 func (p *parser) needlesListed(line *Line) bool {
 	save, found, from := p.next, p.found.mark(), p.peek().span
 	var sum []int
+	var parts [][]int
 	needles := 0
 	for {
 		end, numbers := p.needleHeader(p.next)
@@ -73,7 +75,7 @@ func (p *parser) needlesListed(line *Line) bool {
 			needles = 0
 			break
 		}
-		sum = added(sum, without(n), p.sizes)
+		sum, parts = added(sum, without(n), p.sizes), append(parts, without(n))
 		needles++
 		if next, _ := p.needleHeader(p.next + 1); next == 0 || !p.accept(";", ",", ".", "and") {
 			break
@@ -84,6 +86,7 @@ func (p *parser) needlesListed(line *Line) bool {
 		p.found.rewind(found)
 		return false
 	}
+	p.laid = &laidOut{parts: parts}
 	line.ClaimedStitches, line.info.claimAt = sum, from.to(p.last())
 	return true
 }
@@ -134,6 +137,9 @@ func (p *parser) eachPart(line *Line, end int) bool {
 		return false
 	}
 	line.eachBeside(n, sides, from.to(p.last()))
+	if !sides {
+		p.laysEach(without(n), 0)
+	}
 	return true
 }
 

@@ -104,6 +104,7 @@ func (p *parser) castOnCount(info *lineInfo, from span) {
 		return
 	}
 	if needles := p.onEachOf(); needles > 0 {
+		p.laysEach(info.counts, needles)
 		info.counts = p.timesEach(info.counts, needles)
 	} else {
 		p.eachNeedle(info.counts)

@@ -28,6 +28,7 @@ func (p *parser) finish(line *Line, from span) {
 	if line.info.kind == linePassed && p.joinPassed(line) {
 		return
 	}
+	p.laidAfter(line)
 	p.endsDefinition(line)
 	p.noteBare(line)
 	if line.info.kind == lineCastOn || line.info.kind == linePickUp || (line.info.brings || line.bringsFirst()) && !p.began {

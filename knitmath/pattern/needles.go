@@ -52,6 +52,12 @@ func (p *parser) needleNumbers(i int) (end int, numbers []int) {
 			return i, nil
 		}
 		numbers = append(numbers, int(n))
+		if last := &p.tokens[i+2]; p.tokens[i+1].is("-", "to") && last.kind == tokenNumber && last.number > n && last.number <= 5 {
+			for n++; n <= last.number; n++ {
+				numbers = append(numbers, int(n))
+			}
+			return i + 3, numbers
+		}
 		if p.tokens[i+1].is("and", "&", ",") && p.tokens[i+2].kind == tokenNumber {
 			i++
 		}
@@ -114,6 +120,9 @@ func (p *parser) needles(line *Line) bool {
 		return true
 	}
 	p.worksInAll(line, takes, leaves)
+	if closer == "" {
+		p.worksOnNeedles(line, sections)
+	}
 	return true
 }
 
@@ -152,9 +161,13 @@ func (p *parser) needleSteps(sections []needleSection, closer string) ([]Step, b
 		}
 		p.next = save
 	}
+	whole := p.peek().is("knit", "purl") && p.ahead(1).kind != tokenNumber // "N2 and N3: knit; N4: ..."
 	steps, ok := p.items(closer)
 	if !ok || !p.placed(steps) {
 		return nil, false
+	}
+	if whole && len(steps) == 1 && !steps[0].stretch() {
+		steps[0].Times, steps[0].RemainingStitches = nil, toEnd
 	}
 	p.fit(steps)
 	return steps, true

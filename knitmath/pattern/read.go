@@ -159,6 +159,7 @@ type parser struct {
 	spanned       string          // the chart of which a row said between which of its stitches it is worked
 	order         *ordered        // in which headed sets of rows are worked
 	holesBefore   *holes          // what the row before binds off within it, nil if it does not
+	laid          *laidOut        // how the stitches lie on the needles, nil where that is not told
 	matched       [2]int          // the sentence that has been looked through for another part
 }
 

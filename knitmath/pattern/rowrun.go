@@ -11,6 +11,9 @@ func (r *runner) work(i int, claimed bool) {
 		return
 	}
 	r.beginRow(i, claimed)
+	if l.info.onNeedles != nil {
+		r.needlesFit(l)
+	}
 	if l.info.spread {
 		start := r.now
 		r.spreadRow(i)

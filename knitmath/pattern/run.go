@@ -70,7 +70,9 @@ type runner struct {
 	astray      bool            // a mistake was found after which the count is not sure: the next claim tells it
 	uneven      *unevenCounts   // what an earlier repeat lacked, or had too many
 	told        rowsTold
-	lastTaking  int // the last line that may work stitches of another piece, 0 until it was looked for
+	laid        *laidOut // how the stitches were told to lie on needles that are followed
+	lying       []int64  // on each of them; none where that is not known
+	lastTaking  int      // the last line that may work stitches of another piece, 0 until it was looked for
 }
 
 // noLine is for no row worked yet.

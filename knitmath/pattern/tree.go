@@ -145,25 +145,27 @@ type lineInfo struct {
 	half          bool  // half of the stitches go on being worked
 	beyond        []int // "10 sts unworked": those beyond the turn
 	beyondAt      span
-	perNeedle     []int      // "16 sts on each needle"
-	waiting       []Step     // "and knit 26 sts from back holder" of stitches that are picked up
-	forSizes      uint32     // the sizes it is for, a bit for each; 0 for all
-	defined       bool       // it belongs to a stitch pattern, and is worked only where that is
-	heading       bool       // it is the heading of a part
-	part          span       // that heading, the last one of those in it
-	lines         []int16    // the row that is called by its name
-	pattern       int        // the stitch pattern of the text that is worked, from 1; 0 for none
-	afresh        bool       // rows are worked, not repeated: the number of times is the whole
-	total         bool       // the number of times holds those that were worked already
-	hidden        []Step     // what a row of shaping comes to
-	parts         []shapings // when it is shaped
-	spread        bool       // one row that comes to a count
-	edges         []edgeRows // "BO 4 sts at beg of next 2 rows, 3 sts at beg of next 2 rows"
-	only          []int      // "on these 28 sts only"
-	these         bool       // after a turn: those that were worked
-	others        bool       // "the remaining 28 sts"
-	turns         turning    // "back and forth", "in the round"
-	multiple      int        // "multiple of 6 sts plus 2", which a number of stitches should be
+	perNeedle     []int           // "16 sts on each needle"
+	laid          *laidOut        // how the stitches lie on the needles before a round that is
+	onNeedles     []needleSection // written needle by needle
+	waiting       []Step          // "and knit 26 sts from back holder" of stitches that are picked up
+	forSizes      uint32          // the sizes it is for, a bit for each; 0 for all
+	defined       bool            // it belongs to a stitch pattern, and is worked only where that is
+	heading       bool            // it is the heading of a part
+	part          span            // that heading, the last one of those in it
+	lines         []int16         // the row that is called by its name
+	pattern       int             // the stitch pattern of the text that is worked, from 1; 0 for none
+	afresh        bool            // rows are worked, not repeated: the number of times is the whole
+	total         bool            // the number of times holds those that were worked already
+	hidden        []Step          // what a row of shaping comes to
+	parts         []shapings      // when it is shaped
+	spread        bool            // one row that comes to a count
+	edges         []edgeRows      // "BO 4 sts at beg of next 2 rows, 3 sts at beg of next 2 rows"
+	only          []int           // "on these 28 sts only"
+	these         bool            // after a turn: those that were worked
+	others        bool            // "the remaining 28 sts"
+	turns         turning         // "back and forth", "in the round"
+	multiple      int             // "multiple of 6 sts plus 2", which a number of stitches should be
 	plus          int
 	adds          bool     // it is cast on beside what is there
 	all           bool     // all stitches
