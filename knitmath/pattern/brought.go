@@ -1,6 +1,8 @@
 package pattern
 
 import (
+	"slices"
+
 	"example.com/knitmath/knitmath/draft"
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -163,15 +165,17 @@ func broughtSteps(steps []Step) ([]Step, bool) {
 func (r *runner) bringing(i int, p *profile) *profile {
 	l := &r.piece.Lines[i]
 	own := l.Steps
-	if p.work(r.now.left).reason != "" {
+	if o := p.work(r.now.left); o.reason != "" {
 		ways := [][]Step{l.info.either}
 		if len(l.Steps) > 0 { // not worked in all
-			ways = [][]Step{r.broughtWhereMissing(l), l.info.either}
+			ways = [][]Step{r.broughtWhereMissing(l), r.broughtWhereHeld(l), l.info.either}
 		}
-		for _, steps := range ways {
+		for k, steps := range ways {
 			r.spend(r.facts[i].stepCount)
 			other := profileOf(steps, r.size)
-			if o := other.work(r.now.left); o.reason == "" || o.reason == ReasonMissing && r.goesPast(l, steps, o.missing) {
+			now := other.work(r.now.left)
+			fits := now.reason == "" || now.reason == ReasonMissing && r.goesPast(l, steps, now.missing)
+			if fits || k == 1 && now.reason == ReasonMissing && now.missing < o.missing { // what waits is not on the needle in any case
 				r.between, p = other, &r.between
 				r.sayBrought(l, steps)
 				r.brings, own = steps, steps
@@ -200,6 +204,18 @@ func (r *runner) broughtWhereMissing(l *Line) []Step {
 			continue
 		}
 		left -= takes
+	}
+	return steps
+}
+
+// broughtWhereHeld is the row with those stitches brought of which as many wait on a holder, whatever is on the needle when their
+// turn comes: "52 sts of sleeve, 90 of front, 52 of sleeve, 90 of back".
+func (r *runner) broughtWhereHeld(l *Line) []Step {
+	steps := append([]Step(nil), l.Steps...)
+	for k := range steps {
+		if s := &steps[k]; s.brought && !s.stretch() && slices.Contains(r.held, int64(s.workings(r.size))) {
+			*s = l.info.either[k]
+		}
 	}
 	return steps
 }

@@ -35,6 +35,7 @@ func (r *runner) castOn(i int) {
 		}
 	} else {
 		r.leftUnsaid(i)
+		r.leavesPiece()
 		r.beginPiece(i, n)
 	}
 	r.needlesEven(l)

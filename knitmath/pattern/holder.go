@@ -17,10 +17,8 @@ func (r *runner) fromHolders(steps []Step) {
 	if r.quiet {
 		return
 	}
-	for k := range steps {
-		if s := &steps[k]; s.Name == takenUp && !s.stretch() {
-			r.fromHolder(int64(s.workings(r.size)), s.at)
-		}
+	for _, s := range r.shared(takenSteps(steps, r.size)) {
+		r.fromHolder(int64(s.workings(r.size)), s.at)
 	}
 }
 

@@ -72,6 +72,7 @@ type runner struct {
 	told        rowsTold
 	laid        *laidOut // how the stitches were told to lie on needles that are followed
 	lying       []int64  // on each of them; none where that is not known
+	leftPieces  []int64  // stitches of pieces that stayed on a needle while another was cast on
 	lastTaking  int      // the last line that may work stitches of another piece, 0 until it was looked for
 }
 
