@@ -29,6 +29,9 @@ func (p *parser) label(line *Line) bool {
 	}
 	info.inRounds = p.anyOf(begin, end, "rnd", "rnds", "round", "rounds")
 	line.Label = joined(p.found.source[from.start:info.at.end])
+	if info.ranges == nil {
+		p.labelUnknown(begin, end)
+	}
 	for p.accept(":", ".", "-", "=", ")") {
 	}
 	p.stacked = false

@@ -1,6 +1,11 @@
 package pattern
 
-import "strconv"
+import (
+	"slices"
+	"strconv"
+
+	"example.com/knitmath/knitmath/stitch"
+)
 
 // picots is how stitches are bound off with points: so many before the first, and by how many each repeat makes them fewer.
 type picots struct {
@@ -66,4 +71,50 @@ func (r *runner) comesOff(l *Line) {
 		r.fault(KindReading, ReasonReading, l.info.at, 0, "each repeat binds off "+stitches(q.each)+" more than it casts on: "+
 			strconv.Itoa(int(max(left, 0)%int64(q.each)))+" are left for the last")
 	}
+}
+
+// offAgain is what the number of a step takes too many from the needle, and leaves too few, where it binds off at once what the step
+// before has cast on: of "CO 2, BO 4" two stitches of the needle are bound off.
+func offAgain(steps []Step, i, size int) tally {
+	if i == 0 || steps[i].Operation != stitch.BindOff || steps[i-1].Operation != stitch.CastOn {
+		return tally{}
+	}
+	n := int64(min(steps[i-1].workings(size), steps[i].workings(size)))
+	return tally{takes: -n, leaves: -n}
+}
+
+// picotRow reads a row of nothing but points, "*CO 2, BO 4; rep from * to end": all stitches come off.
+func (p *parser) picotRow(line *Line) bool {
+	n := len(line.Steps)
+	if n == 0 || n > 2 || line.Steps[n-1].Steps == nil || !single(line.Steps[n-1].RemainingStitches, 0) || p.onlyRows {
+		return false
+	}
+	group := line.Steps[n-1].Steps
+	q := picots{first: comesOffIn(line.Steps[:n-1]), each: comesOffIn(group)}
+	if !slices.ContainsFunc(group, func(s Step) bool { return s.Operation == stitch.CastOn }) || q.first == mixed || q.each == mixed {
+		return false
+	}
+	line.info.kind, line.info.op, line.info.row, line.info.all, line.info.picots = lineOff, stitch.BindOff, true, true, &q
+	return true
+}
+
+// mixed is said of steps that do more than bind off and cast on so many stitches in all sizes.
+const mixed = -MaxNumber - 1
+
+// comesOffIn is how many more stitches steps bind off than they cast on.
+func comesOffIn(steps []Step) (n int) {
+	for i := range steps {
+		s := &steps[i]
+		switch {
+		case s.stretch() || len(s.Times) > 1:
+			return mixed
+		case s.Operation == stitch.BindOff:
+			n += s.workings(0)
+		case s.Operation == stitch.CastOn:
+			n -= s.workings(0)
+		default:
+			return mixed
+		}
+	}
+	return n
 }

@@ -121,6 +121,9 @@ func (p *parser) fitted(line *Line) bool {
 		return false
 	}
 	p.fit(line.Steps)
+	if p.picotRow(line) {
+		return true
+	}
 	p.either(line)
 	return p.loosened(line)
 }
