@@ -3,6 +3,7 @@ package pattern
 import (
 	"errors"
 	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"example.com/knitmath/knitmath/stitch"
@@ -28,6 +29,10 @@ func TestCountsAgreeWithMachine(t *testing.T) {
 			if !prof.stretches && prof.rest.takes > 0 && prof.rest.takes < 300 && rng.IntN(4) > 0 {
 				counts[size] = int(prof.rest.takes)
 			}
+		}
+		asked := func(f Finding) bool { return f.Kind == KindQuestion }
+		if list, _ := p.Findings(); slices.ContainsFunc(list, asked) || p.Lines[0].info.kind == lineOff {
+			continue // points, of stitches cast on and bound off at once, to a place: see TestPicotsInARow
 		}
 		w := p.Work(Start{Counts: counts})
 		r := &runner{engine: &engine{piece: p}}

@@ -293,10 +293,7 @@ func (p *parser) claimed(line *Line, numbers []int, tail claimTail, at span) {
 	switch {
 	case tail.eachNeedle, tail.secondSides: // "(60 sts; 20 sts on each needle)", "(96 sts; 48 sts each side)"
 		line.ClaimedStitches, line.info.claimAt = numbers, at
-		line.eachBeside(tail.second, tail.secondSides, tail.secondAt)
-		if tail.eachNeedle {
-			p.laysEach(without(tail.second), 0)
-		}
+		p.eachBeside(line, tail.second, tail.secondSides, tail.secondAt)
 	case tail.named && tail.second != nil: // "(13 gusset sts; 53 sts)"
 		line.ClaimedStitches, line.info.claimAt = tail.second, at
 		line.info.partial, line.info.beside = without(numbers), true

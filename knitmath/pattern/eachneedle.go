@@ -136,20 +136,18 @@ func (p *parser) eachPart(line *Line, end int) bool {
 		p.found.rewind(found)
 		return false
 	}
-	line.eachBeside(n, sides, from.to(p.last()))
-	if !sides {
-		p.laysEach(without(n), 0)
-	}
+	p.eachBeside(line, n, sides, from.to(p.last()))
 	return true
 }
 
 // eachBeside notes how many stitches are told beside a count to lie on each needle, or on each of the sides that markers part.
-func (l *Line) eachBeside(n []int, sides bool, at span) {
+func (p *parser) eachBeside(l *Line, n []int, sides bool, at span) {
 	l.info.beside, l.info.partsAt = true, at
 	if sides {
 		l.info.perSide, l.info.ofMarks = without(n), true
 	} else {
 		l.info.perNeedle = without(n)
+		p.laysEach(l.info.perNeedle, 0)
 	}
 }
 

@@ -145,6 +145,7 @@ func (p *parser) clauseLine(line *Line, from span) bool {
 		return true
 	}
 	p.leadIn(&line.info)
+	led := p.next
 	more := false
 	switch {
 	case p.closesBracket(line):
@@ -169,6 +170,7 @@ func (p *parser) clauseLine(line *Line, from span) bool {
 	}
 	p.stockingSide(&line.info, first)
 	p.ledUnused(line, from)
+	more = !p.ledOften(line, first, led, more) && more
 	if line.info.kind != linePassed && line.info.kind != lineUnread {
 		p.lengthsGraded(first)
 	}

@@ -120,9 +120,7 @@ func (p *parser) needles(line *Line) bool {
 		return true
 	}
 	p.worksInAll(line, takes, leaves)
-	if closer == "" {
-		p.worksOnNeedles(line, sections)
-	}
+	p.worksOnNeedles(line, sections, closer)
 	return true
 }
 

@@ -53,9 +53,11 @@ func (p *parser) needlesBetween(at span) bool {
 	return false
 }
 
-// worksOnNeedles notes the steps for each needle of a round, where they are numbered and the text tells how the stitches lie.
-func (p *parser) worksOnNeedles(line *Line, sections []needleSection) {
-	if p.laid == nil || slices.ContainsFunc(sections, func(s needleSection) bool { return slices.Contains(s.numbers, 0) || !placesKnown(s.steps) }) {
+// worksOnNeedles notes the steps for each needle of a round, where they are numbered and the text tells how the stitches lie. closer
+// ends the bracket in which half of a round stands.
+func (p *parser) worksOnNeedles(line *Line, sections []needleSection, closer string) {
+	unknown := func(s needleSection) bool { return slices.Contains(s.numbers, 0) || !placesKnown(s.steps) }
+	if p.laid == nil || closer != "" || slices.ContainsFunc(sections, unknown) {
 		return
 	}
 	line.info.laid, line.info.onNeedles = p.laid, sections

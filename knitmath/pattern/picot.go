@@ -73,14 +73,22 @@ func (r *runner) comesOff(l *Line) {
 	}
 }
 
-// offAgain is what the number of a step takes too many from the needle, and leaves too few, where it binds off at once what the step
-// before has cast on: of "CO 2, BO 4" two stitches of the needle are bound off.
-func offAgain(steps []Step, i, size int) tally {
-	if i == 0 || steps[i].Operation != stitch.BindOff || steps[i-1].Operation != stitch.CastOn {
-		return tally{}
+// castOffAgain asks about a repeat to a place of the row which casts stitches on and binds some off at once, "*k2, CO 2, BO 2; rep from *
+// to end": those are the stitches bound off, and how many of the needle a repeat takes is not what its steps alone would take.
+func (p *parser) castOffAgain(steps []Step) bool {
+	for i := range steps {
+		s := &steps[i]
+		if s.Steps == nil || p.onlyRows {
+			continue
+		}
+		for k := 1; k < len(s.Steps) && s.stretch(); k++ {
+			if s.Steps[k].Operation == stitch.BindOff && s.Steps[k-1].Operation == stitch.CastOn {
+				p.ask(ReasonUnread, s.at, "how many times? of the stitches bound off some are those just cast on")
+				return true
+			}
+		}
 	}
-	n := int64(min(steps[i-1].workings(size), steps[i].workings(size)))
-	return tally{takes: -n, leaves: -n}
+	return false
 }
 
 // picotRow reads a row of nothing but points, "*CO 2, BO 4; rep from * to end": all stitches come off.

@@ -26,17 +26,17 @@ func TestPicotsComeToAnEnd(t *testing.T) {
 	}
 }
 
-// TestPicotsInARow: what is cast on is what is bound off first. By hand: each repeat of "k2, CO c, BO b" takes 2 and b - c stitches of
-// the needle and leaves 2; a row of nothing but points leaves none, whatever count is claimed after it.
+// TestPicotsInARow: what is cast on is what is bound off first. A row of nothing but points leaves no stitch, whatever count is claimed
+// after it; of points among other stitches it is asked how often they are worked, and with the number of times the count is by hand
+// that of the stitches, and for each point what is cast on less what is bound off.
 func TestPicotsInARow(t *testing.T) {
 	for c := 1; c < 4; c++ {
 		for b := c; b < c+4; b++ {
 			for n := 12; n < knittest.Sweep(40, 16); n++ {
-				takes := 2 + b - c
-				row := fmt.Sprintf("CO %d sts.\nRow 1: *K2, CO %d, BO %d; rep from * to end.", n, c, b)
-				out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: row})
-				if right := n%takes == 0; err != nil || out.Agrees != right || right && out.EndStitches[0] != n/takes*2 {
-					t.Errorf("%q: %v, %s %v", row, err, said(&out), out.EndStitches)
+				mixed := fmt.Sprintf("CO %d sts.\nRow 1: *K2, CO %d, BO %d; rep from * to end.", n, c, b)
+				out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: mixed})
+				if err != nil || out.questions != 1 || out.mistakes > 0 {
+					t.Errorf("%q: %v, %s", mixed, err, said(&out))
 				}
 				if b == c {
 					continue
@@ -48,6 +48,11 @@ func TestPicotsInARow(t *testing.T) {
 						t.Errorf("%q: %v, %s %v", all+claim, err, said(&out), out.EndStitches)
 					}
 				}
+			}
+			told := fmt.Sprintf("CO 60 sts.\nRow 1: [K2, CO %d, BO %d] 4 times, k to end. %d sts.", c, b, 60-4*(b-c))
+			out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: told})
+			if err != nil || !out.Agrees {
+				t.Errorf("%q: %v, %s", told, err, said(&out))
 			}
 		}
 	}

@@ -61,7 +61,6 @@ func fixed(steps []Step, size int) tally {
 	for i := range steps {
 		s := &steps[i]
 		t.add(s.pass(size).times(int64(s.workings(size))))
-		t.add(offAgain(steps, i, size))
 	}
 	return t
 }
@@ -109,7 +108,6 @@ func profileOf(steps []Step, size int) profile {
 		}
 		if !s.stretch() {
 			t.add(s.pass(size).times(int64(s.workings(size))))
-			t.add(offAgain(steps, i, size))
 			continue
 		}
 		next := part{t, s, s.pass(size), int64(at(s.RemainingStitches, size))}

@@ -124,6 +124,9 @@ func (p *parser) fitted(line *Line) bool {
 	if p.picotRow(line) {
 		return true
 	}
+	if p.castOffAgain(line.Steps) {
+		return false
+	}
 	p.either(line)
 	return p.loosened(line)
 }

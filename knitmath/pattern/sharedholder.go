@@ -32,13 +32,10 @@ func (r *runner) shared(taken []Step) []Step {
 	all := int64(0)
 	for _, s := range taken {
 		n := int64(s.workings(r.size))
-		if !r.waits(n) {
+		if r.waits(n) {
+			whole, others = append(whole, s), withoutOne(others, n)
+		} else {
 			parts, all = append(parts, s), all+n
-			continue
-		}
-		whole = append(whole, s)
-		if i := slices.Index(others, n); i >= 0 {
-			others = slices.Delete(others, i, i+1)
 		}
 	}
 	if len(parts) < 2 || len(others) == 0 || len(others) > mostShared {
@@ -48,16 +45,34 @@ func (r *runner) shared(taken []Step) []Step {
 	if 4*max(all-held, held-all) > held || slices.ContainsFunc(parts, func(s Step) bool { return int64(s.workings(r.size)) > held }) {
 		return taken
 	}
-	if i := slices.Index(r.held, held); i >= 0 {
-		r.held = slices.Delete(r.held, i, i+1)
-	}
+	r.held = withoutOne(r.held, held)
 	where := parts[0].at.to(parts[len(parts)-1].at)
-	if !sumsTo(others, all) && !r.heldWrong() && r.wanted(ReasonMissing, where) {
+	if !sumsTo(others, all) && !r.heldWrong() && !r.offAlready(all-held) && r.wanted(ReasonMissing, where) {
 		r.astray = true
 		r.fault(KindMistake, ReasonMissing, where, int(held-all), partsOfHolder(parts, r.size)+" are "+stitches(int(all))+": the piece has "+
 			strconv.Itoa(int(held)))
 	}
 	return whole
+}
+
+// offAlready reports whether a mistake by so many stitches was found in this size before: the piece has the same.
+func (r *runner) offAlready(by int64) bool {
+	return slices.ContainsFunc(r.found.list, func(f Finding) bool {
+		for k, size := range f.SizeNumbers {
+			if off := int64(f.DifferenceStitches[k]); f.Kind == KindMistake && size == r.size+1 && (off == by || off == -by) {
+				return true
+			}
+		}
+		return false
+	})
+}
+
+// withoutOne is a list without a number that it may have.
+func withoutOne(list []int64, n int64) []int64 {
+	if i := slices.Index(list, n); i >= 0 {
+		return slices.Delete(list, i, i+1)
+	}
+	return list
 }
 
 // sumsTo reports whether some numbers, the greatest among them, come to a sum.
