@@ -22,8 +22,8 @@ func TestRowsOfUnknownName(t *testing.T) {
 			}
 		}
 	}
-	for _, name := range strings.Fields("Set-up Setup Buttonhole Eyelet Increase Dec Foundation Joining Dividing Picot Turning Ridge Next Last " +
-		"Thumb Gusset") {
+	for _, name := range strings.Fields(`Set-up Setup Buttonhole Eyelet Increase Dec Foundation Joining Dividing Picot Turning Ridge Next
+		Last Thumb Gusset`) {
 		out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: "CO 20 sts.\nKnit 2 rows.\n" + name + " row: K20. 20 sts."})
 		if err != nil || !out.Agrees || saysUnknownRow(&out, name) {
 			t.Errorf("%s row: %v, %s", name, err, judgedText(out.Findings))
