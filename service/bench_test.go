@@ -19,6 +19,7 @@ import (
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
 	"example.com/knitmath/service/carry"
+	"example.com/knitmath/service/garbage"
 )
 
 // What a call costs beside the least it could cost: an echo server on the same
@@ -43,9 +44,11 @@ var benchQuestions = []struct {
 		func() proto.Message { return &knitmathv1.PlanCircularYokeResponse{} }},
 }
 
-// benchServer serves as main does, its log going nowhere.
+// benchServer serves as main does, its log going nowhere. As there, garbage is collected seldom: what bare servers
+// and callers leave, too, since all are one process.
 func benchServer(b *testing.B) *Server {
 	b.Helper()
+	garbage.CollectSeldom()
 	server, err := Listen(Config{GRPCAddr: "127.0.0.1:0", HTTPAddr: "127.0.0.1:0", AdminAddr: "127.0.0.1:0",
 		ShutdownTimeout: time.Second, Logger: slog.New(slog.NewJSONHandler(io.Discard, nil)), Registry: prometheus.NewRegistry()})
 	if err != nil {

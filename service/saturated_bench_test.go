@@ -29,9 +29,11 @@ import (
 //
 //	go test ./service -run '^$' -bench Saturated -benchtime 20x
 //
-// x-bare is the throughput with 64 callers as a share of the bare server's, x-processor the
+// x-bare is the throughput with 64 callers as a share of the bare server's in the turn beside it, x-processor the
 // processor's time for a call of the bare server and its callers as a share of that for one of
-// ours: the same where the machine does nothing else, and much the same where it does. half-p50 and
+// ours: the same where the machine does nothing else, and much the same where it does. processors and
+// bare-processors are how many of the machine's each had in its turns: where they differ, so does
+// x-bare from x-processor, and where they are fewer than there are, other work had the rest. half-p50 and
 // half-p99 are the times of calls at half of the own throughput, as multiples of the bare
 // server's at the same number of calls a second.
 
@@ -117,12 +119,19 @@ func saturated(b *testing.B, call, bare func() error) {
 	b.Helper()
 	throughput(b, call)
 	throughput(b, bare)
-	var own, other, shares []float64
+	var own, ratios, shares, ownBusy, otherBusy []float64
 	var ownTimes, otherTimes []time.Duration
-	for b.Loop() {
-		perSecond, processor := throughput(b, call)
-		barePerSecond, bareProcessor := throughput(b, bare)
-		own, other, shares = append(own, perSecond), append(other, barePerSecond), append(shares, bareProcessor/processor)
+	for turn := 0; b.Loop(); turn++ {
+		var perSecond, processor, barePerSecond, bareProcessor float64
+		if turn%2 == 0 { // neither always comes after a rest
+			perSecond, processor = throughput(b, call)
+			barePerSecond, bareProcessor = throughput(b, bare)
+		} else {
+			barePerSecond, bareProcessor = throughput(b, bare)
+			perSecond, processor = throughput(b, call)
+		}
+		own, ratios, shares = append(own, perSecond), append(ratios, perSecond/barePerSecond), append(shares, bareProcessor/processor)
+		ownBusy, otherBusy = append(ownBusy, perSecond*processor/1e9), append(otherBusy, barePerSecond*bareProcessor/1e9)
 		half := perSecond / 2
 		ownTimes, otherTimes = append(ownTimes, paced(b, half, call)...), append(otherTimes, paced(b, half, bare)...)
 	}
@@ -130,8 +139,10 @@ func saturated(b *testing.B, call, bare func() error) {
 	slices.Sort(ownTimes)
 	slices.Sort(otherTimes)
 	b.ReportMetric(middle(own), "calls/s")
-	b.ReportMetric(middle(own)/middle(other), "x-bare")
+	b.ReportMetric(middle(ratios), "x-bare")
 	b.ReportMetric(middle(shares), "x-processor")
+	b.ReportMetric(middle(ownBusy), "processors")
+	b.ReportMetric(middle(otherBusy), "bare-processors")
 	b.ReportMetric(quantile(ownTimes, 0.5)/quantile(otherTimes, 0.5), "half-p50")
 	b.ReportMetric(quantile(ownTimes, 0.99)/quantile(otherTimes, 0.99), "half-p99")
 	b.ReportMetric(0, "ns/op")

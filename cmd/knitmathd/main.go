@@ -23,6 +23,7 @@ import (
 	"google.golang.org/grpc/grpclog"
 
 	"example.com/knitmath/service"
+	"example.com/knitmath/service/garbage"
 	"example.com/knitmath/service/trace"
 )
 
@@ -57,7 +58,7 @@ func run(args, environ []string, stdout, stderr io.Writer) int {
 	ctx, stop := untilSignal()
 	defer stop()
 	limitMemory()
-	collectSeldom()
+	garbage.CollectSeldom()
 
 	logger := options.logger(stderr)
 	// What the libraries complain of would otherwise be lines of another form.

@@ -1,4 +1,5 @@
-package main
+// Package garbage says how often it is collected. It knows nothing of what is asked.
+package garbage
 
 import (
 	"os"
@@ -16,10 +17,10 @@ const (
 	usualGrowth = 100
 )
 
-// collectSeldom has garbage collected less often while little is in use, unless GOGC
+// CollectSeldom has garbage collected less often while little is in use, unless GOGC
 // says how often. The service holds some ten MiB, so that by Go's rule every thousandth
 // short call was followed by a collection, a sixth of what calls took of the processor.
-func collectSeldom() {
+func CollectSeldom() {
 	if _, told := os.LookupEnv("GOGC"); told {
 		return
 	}
