@@ -11,7 +11,7 @@ import (
 // nothing taken if that is not what stands there.
 func (p *parser) onEachOf() int {
 	i := p.next
-	if !p.tokens[i].is("on", "onto") || !p.tokens[i+1].is("each") {
+	if !p.tokens[i].is("on", "onto", "to") || !p.tokens[i+1].is("each") {
 		return 0
 	}
 	if n := p.needlesInText(); n > 0 && p.endsClause(i+2) { // "on three needles, 20 on each"

@@ -73,7 +73,7 @@ func (p *parser) toldAside(steps []Step) bool {
 		p.accept("a", "an")
 		return true
 	}
-	return castsOnLast(steps) && p.acceptAny(atRowEnd) || p.acceptEnd(p.gapClosed(p.next))
+	return castsOnLast(steps) && p.acceptAny(atRowEnd) || p.acceptEnd(p.withNeedle(p.next)) || p.acceptEnd(p.gapClosed(p.next))
 }
 
 // repsRemark passes over "(5 reps of 9 sts)" after as many stitches: how they lie in a repeat.

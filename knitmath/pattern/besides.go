@@ -14,7 +14,8 @@ import (
 var besideLeads = wordSet(`as for with using so in on`)
 
 // mindings lead in what is minded meanwhile, which may name stitches and rows: it works none.
-var mindings = wordSet(`being taking keeping pulling changing maintaining carrying twisting stranding catching checking remembering allowing
+var mindings = wordSet(`making being taking keeping pulling changing maintaining carrying twisting stranding catching checking
+	remembering allowing
 	ensuring bearing paying letting stretching easing having trying switching giving leaning moving`)
 
 // besideRows are words for stitches and rows, and pointing those that say which of them: both are understood, or asked about.
@@ -29,6 +30,9 @@ var smallWords = wordSet(`way all both go you do come so too fashion manner size
 // besideEnd is the index after what is told beside at token i, 0 if that is not what stands there.
 func (p *parser) besideEnd(i int) int {
 	lead := &p.tokens[i]
+	if lead.is("quite", "rather", "fairly", "very", "not", "too", "more", "so") && p.tokens[i+1].kind == tokenWord {
+		return p.degreeEnd(i + 1)
+	}
 	manner := strings.HasSuffix(lead.text, "ly") && draft.Manner(lead.text)
 	if lead.kind != tokenWord || p.own[lead.text].name != "" || !manner && !mindings[lead.text] && !besideLeads[lead.text] || p.untold(i) {
 		return 0
@@ -43,6 +47,17 @@ func (p *parser) besideEnd(i int) int {
 		return 0
 	}
 	return n
+}
+
+// degreeEnd is the index after "loosely" behind "quite", "too loosely" behind "not" at token i; 0 if that is not what stands there.
+func (p *parser) degreeEnd(i int) int {
+	if p.tokens[i].is("too", "very", "so") {
+		i++
+	}
+	if t := &p.tokens[i]; !strings.HasSuffix(t.text, "ly") || !draft.Manner(t.text) || !p.besideStops(i+1) {
+		return 0
+	}
+	return i + 1
 }
 
 // besideStops reports whether no more belongs at token i to what is told.

@@ -191,12 +191,18 @@ func (p *parser) placeAfter(i int) bool {
 		t := &p.tokens[min(i+n, len(p.tokens)-1)]
 		switch {
 		case t.stitches():
-			return p.tokens[min(i+n+1, len(p.tokens)-1)].is("before", "past", "beyond", "short", "apart")
+			after := min(i+n+1, len(p.tokens)-1)
+			return p.tokens[after].is("before", "past", "beyond", "short", "apart") || p.eachSideOf(after)
 		case t.kind == tokenWord && n > 1, p.endsAt(min(i+n, len(p.tokens)-1)):
 			return false
 		}
 	}
 	return false
+}
+
+// eachSideOf reports whether "from each side of gap" stands at token i: where stitches lie that one decrease takes.
+func (p *parser) eachSideOf(i int) bool {
+	return p.tokens[i].is("from", "on", "at") && p.tokens[i+1].is("each", "either", "both") && p.gapAt(i+4) != 0
 }
 
 // claim reads what claimAhead has seen.

@@ -110,7 +110,7 @@ func (r *runner) misfitting(i int, p *profile, o outcome, claimed bool) {
 func (r *runner) blamedElsewhere(i int, p *profile, o outcome, claimed bool) bool {
 	return r.leftByTurn(i, p, o, claimed) || r.oversBack(i, p, o, claimed) || r.fromHeld(i, p, claimed) || r.overLeftOut(i, p, o, claimed) ||
 		r.acrossStart(i, p, o, claimed) || r.aroundStart(i, p, o, claimed) || r.partRound(i, p, o, claimed) ||
-		r.adaptedTo(&r.piece.Lines[i], p, o) || r.leftByBindingOff(i, o, claimed)
+		r.adaptedTo(&r.piece.Lines[i], p, o) || r.besidePicked(i, p, o, claimed) || r.leftByBindingOff(i, o, claimed)
 }
 
 // adaptedTo goes on after a row that is called with a change and works as many plain stitches

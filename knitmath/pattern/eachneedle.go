@@ -160,7 +160,7 @@ func (p *parser) needlesAhead(i int) bool {
 	if end != 0 && p.tokens[end].stitches() {
 		end++
 	}
-	return end != 0 && (p.tokens[end].is("on", "onto") && p.tokens[end+1].is("each") || p.eachAfterNeedles(i, end))
+	return end != 0 && (p.tokens[end].is("on", "onto", "to") && p.tokens[end+1].is("each") || p.eachAfterNeedles(i, end))
 }
 
 // eachAfterNeedles reports whether a number at token i and "each" at token end stand just behind needles, "on 4 dpns (14 sts

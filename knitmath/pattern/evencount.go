@@ -124,10 +124,13 @@ func (p *parser) ofNeedles(i int) int {
 	for p.tokens[n].is("half", "of", "the") {
 		n++
 	}
-	if !p.tokens[n].stitches() && !p.tokens[n].is("needles") {
+	if end := p.ofPart(n); end != 0 {
+		n = end
+	} else if !p.tokens[n].is("needles", "n1", "n2", "n3", "n4") {
 		return i
 	}
-	for n++; p.tokens[n].is("of", "on", "from", "needle", "needles", "dpn", "dpns", "and", "&", "the", "first", "second", "two") ||
+	for n++; p.tokens[n].is("of", "on", "from", "needle", "needles", "dpn", "dpns", "and", "&", "the", "first", "second", "two", "only",
+		"n1", "n2", "n3", "n4") ||
 		p.tokens[n].kind == tokenNumber && p.tokens[n].number <= 4; n++ {
 	}
 	if !p.tokens[n].is("(", ",", ":") {

@@ -7,7 +7,7 @@ func (p *parser) gapAt(i int) int {
 		i++
 	}
 	switch t := &p.tokens[i]; {
-	case t.is("gap", "ds"), t.is("turn") && p.endsClause(i+1):
+	case t.is("gap", "ds"), t.is("turn", "wrap") && p.endsClause(i+1):
 		return i + 1
 	case t.is("turning") && p.tokens[i+1].is("point", "gap"):
 		return i + 2
@@ -15,6 +15,15 @@ func (p *parser) gapAt(i int) int {
 		return i + 2
 	}
 	return 0
+}
+
+// beforeDouble is how far before the gap a row goes to a place before the double stitch that was just read, which is the last
+// before it.
+func (p *parser) beforeDouble(before []int) []int {
+	if !p.last1().is("ds") && !p.tokens[p.next-2].is("ds", "double") || before[0] < 0 {
+		return before
+	}
+	return added(before, one, p.sizes)
 }
 
 func (p *parser) endsClause(i int) bool { return p.endsAt(i) || p.tokens[i].is(",", ";") }

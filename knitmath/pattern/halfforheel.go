@@ -2,31 +2,37 @@ package pattern
 
 import "example.com/knitmath/knitmath/stitch"
 
-// halfForHeel reads "Place half the stitches (26) on one needle for the heel": what follows is worked on these alone,
+// halfForHeel reads "Place half the stitches (26) on one needle for the heel", "slip next 26 sts onto one needle for heel": what
+// follows is worked on these alone,
 // back and forth. Where no heel is spoken of it may only say how the stitches lie.
 func (p *parser) halfForHeel(line *Line) bool {
 	i := p.next
-	if p.onlyRows || !p.tokens[i].is("place", "put", "slip", "take", "arrange", "leave", "knit", "set") || !p.tokens[i+1].is("half") {
+	if p.onlyRows || !p.tokens[i].is("place", "put", "slip", "sl", "take", "arrange", "leave", "knit", "set") {
 		return false
 	}
-	end, numberAt, heel := p.halfOnNeedle(i + 2)
-	if end == 0 || !p.endsClause(end) || !heel && !p.tokens[max(i-2, 0)].is("heel") && !p.tokens[max(i-3, 0)].is("heel") {
+	half := p.tokens[i+1].is("half")
+	end, numberAt, heel := p.halfOnNeedle(i+1+bit(half), half)
+	if end == 0 || !p.endsClause(end) || !half && !heel || !heel && !p.tokens[max(i-2, 0)].is("heel") && !p.tokens[max(i-3, 0)].is("heel") {
 		return false
 	}
 	if numberAt > 0 {
 		p.next = numberAt
 		line.info.only = p.number()
 	}
-	line.info.kind, line.info.half, line.info.turns = lineEven, true, constructionFlat
+	line.info.kind, line.info.half, line.info.turns = lineEven, half, constructionFlat
 	line.info.counts, p.next = []int{0}, end
 	return true
 }
 
 // halfOnNeedle is the index after "the stitches (26) on one needle for the heel" at token i, where the number stands in it,
 // 0 for nowhere, and whether a heel is spoken of; 0 if that is not what stands there.
-func (p *parser) halfOnNeedle(i int) (end, numberAt int, heel bool) {
-	for p.tokens[i].is("of", "the", "your") {
+func (p *parser) halfOnNeedle(i int, half bool) (end, numberAt int, heel bool) {
+	for p.tokens[i].is("of", "the", "your", "next", "first", "last") {
 		i++
+	}
+	if !half {
+		numberAt = i
+		i, _ = p.sizedEnd(i)
 	}
 	if !p.tokens[i].stitches() {
 		return 0, 0, false

@@ -12,7 +12,7 @@ func (p *parser) holding(line *Line) bool {
 	info := &line.info
 	verbAt, verb := p.next, p.peek()
 	p.next++
-	if verb.is("return", "returning") && p.peek().is("to") && p.takingRest(line, p.next+1) {
+	if verb.is("return", "returning") && p.peek().is("to") && p.returningTo(line) {
 		return true
 	}
 	n, all, held, ok := p.heldStitches(verbAt, info)
@@ -21,9 +21,10 @@ func (p *parser) holding(line *Line) bool {
 	}
 	end, from, aside := p.whereHeld(held || verb.is("return"))
 	if !aside {
-		if end = p.restLeft(verbAt, verb); end == 0 {
-			return false
-		}
+		end = p.restLeft(verbAt, verb)
+	}
+	if end == 0 {
+		return false
 	}
 	p.next = end
 	info.worked = info.worked || p.ofTheWorked(verbAt)
@@ -34,16 +35,40 @@ func (p *parser) holding(line *Line) bool {
 		info.kind, info.counts, info.whole = lineTake, beside, wholeNone
 		return true
 	}
-	if from && verb.is("return", "replace", "transfer", "move", "place", "slip", "sl", "put") {
+	switch {
+	case from && verb.is("return", "replace", "transfer", "move", "place", "slip", "sl", "put"):
 		info.kind = lineTake
 		p.takingMore(info)
-	} else if p.heldOfRows(info, verbAt) {
+	case p.heldOfRows(info, verbAt):
 		return true
-	} else {
+	default:
 		p.holdingMore(info)
 	}
 	p.doneAtEnds(info, verbAt)
 	return true
+}
+
+// returningTo reads "to rem sts", "to the 20 held sts" after "return".
+func (p *parser) returningTo(line *Line) bool {
+	at := p.heldSts(p.next + 1)
+	return p.takingRest(line, p.next+1) || at != 0 && p.taking(line, at)
+}
+
+// waitingWhere is the index of "onto smaller needle" behind "on hold", "from the spare needle" at token i, where stitches waited; 0
+// if that is not what stands there.
+func (p *parser) waitingWhere(i int) int {
+	if !p.tokens[i].is("on", "from") {
+		return 0
+	}
+	for i++; p.tokens[i].is("a", "the", "their", "your", "stitch", "waste", "scrap", "spare"); i++ {
+	}
+	if !p.tokens[i].is("hold", "holder", "holders", "yarn", "thread", "needle", "stitch-holder") {
+		return 0
+	}
+	if i++; !p.tokens[i+bit(p.tokens[i].is("back"))].is("onto", "on", "to") || !p.anyOf(i+1, i+6, "needle", "needles", "dpn", "dpns") {
+		return 0
+	}
+	return i
 }
 
 // heldStitches reads which stitches a verb puts aside or takes up; it is not ok where none are
@@ -60,6 +85,7 @@ func (p *parser) heldStitches(verbAt int, info *lineInfo) (n []int, all, held, o
 		return nil, false, false, false
 	}
 	info.whole = p.wholeSaid(verbAt + 1)
+	held = p.acceptEnd(p.waitingWhere(p.next)) || held
 	all = all || n == nil && !held && p.next == verbAt+2 // "leave sts on a holder"
 	return n, all, held, n != nil || all || held
 }

@@ -22,6 +22,12 @@ func (p *parser) worded() (s Step, found, ok bool) {
 	if s, found, ok = p.patternRow(); found {
 		return s, found, ok
 	}
+	if s, found = p.doubleWorked(); found {
+		return s, true, true
+	}
+	if s, found = p.turnSpelt(); found {
+		return s, true, true
+	}
 	if s, found, ok = p.withWrap(); found {
 		return s, found, ok
 	}

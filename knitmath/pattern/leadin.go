@@ -146,6 +146,8 @@ func (p *parser) leadEnd(i int) int {
 				return n
 			}
 			return 0
+		case p.facingEnd(n) != 0:
+			n = p.facingEnd(n) - 1
 		case t.is("with"):
 			skip = true
 		case skip && p.tokens[n-1].is("with", "a", "an", "the", "from", "with rs") && !t.is("a", "an", "the"):
@@ -156,6 +158,19 @@ func (p *parser) leadEnd(i int) int {
 		}
 	}
 	return 0
+}
+
+// facingEnd is the index after "right side of the work facing you" at token i; 0 if that is not what stands there.
+func (p *parser) facingEnd(i int) int {
+	if p.sideOf(i) == stitch.SideUnspecified {
+		return 0
+	}
+	for i++; p.tokens[i].is("side", "of", "the", "work", "piece", "knitting", "fabric", "garment", "sock", "body", "heel", "flap"); i++ {
+	}
+	if !p.tokens[i].is("facing") {
+		return 0
+	}
+	return i + 1 + bit(p.tokens[i+1].is("you"))
 }
 
 // afterLeadIn reports whether what stands after the comma of a lead-in, a verb or another lead-in,

@@ -49,7 +49,7 @@ func (p *parser) mindedEnd() int {
 	end := p.next + 1
 	for ; !p.mindedStops(end); end++ {
 		t := &p.tokens[end]
-		about = about || minded[t.text] || ownStitches && t.stitches()
+		about = about || minded[t.text] || t.is("double") || ownStitches && t.stitches()
 		switch t.kind {
 		case tokenWord:
 			if wraps = wraps || t.is("wrap", "wraps", "wrapped"); !mayBeMinded(t, about, wraps) {

@@ -8,6 +8,10 @@ func (p *parser) measured(i int) bool { return p.measuredEnd(i) != 0 }
 // measuredEnd is the index after a number with a unit of length or weight, or the
 // number of a needle; 0 if it is none.
 func (p *parser) measuredEnd(i int) int {
+	if _, written := p.tokens[i].written(); written && p.tokens[i+1].is("needle", "needles", "dpn", "dpns", "double-pointed", "circular",
+		"circulars", "strand", "strands", "ball", "balls") {
+		return i + 2
+	}
 	if p.tokens[i].kind != tokenNumber {
 		return 0
 	}

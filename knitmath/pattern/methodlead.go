@@ -118,7 +118,7 @@ func (p *parser) partNamed(i int) int {
 
 // partWordsEnd is the index after the name of a part at token i.
 func (p *parser) partWordsEnd(i int) int {
-	for n := 0; n < 3 && partNames[p.tokens[i].text] && p.tokens[i].kind == tokenWord; n++ {
+	for n := 0; n < 3 && !p.tokens[i+1].is("and") && partNames[p.tokens[i].text] && p.tokens[i].kind == tokenWord; n++ {
 		i++
 	}
 	return i
@@ -127,4 +127,4 @@ func (p *parser) partWordsEnd(i int) int {
 // partNames are the parts that are worked "until they measure" so much.
 var partNames = wordSet(`foot leg legs body sleeve sleeves hand cuff hem yoke thumb heel back front piece hood collar neckband
 	border band mitten sock hat cowl scarf tube finger palm head arm arms ear ears tail toe instep sole gusset crown neck skirt
-	lower upper main left right first second edging strap handle`)
+	lower upper main left right first second edging strap handle flap`)

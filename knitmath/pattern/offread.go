@@ -84,11 +84,12 @@ func (p *parser) allOff(line *Line) bool {
 	p.accept("all", "the")
 	p.accept("rem", "remaining", "these", "front", "back", "neckband")
 	var n []int
-	if end, _ := p.sizedEnd(p.next); end != 0 && p.tokens[end].stitches() {
+	if end, _ := p.sizedEnd(p.next); end != 0 && p.ofPart(end) != 0 {
 		if n = p.number(); n == nil {
 			line.info.kind = lineUnread
 			return true
 		}
+		p.next = p.ofPart(p.next)
 	}
 	p.accept("st", "sts", "stitch", "stitches")
 	for p.acceptAny(offManner) || p.acceptAny(bindOffManner) {

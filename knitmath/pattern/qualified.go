@@ -61,7 +61,7 @@ var (
 		"over the bound-off sts", "for neck", "in their place", "using loop cast-on", "using backward-loop method", "in place of bound-off sts",
 		"onto right needle",
 		"at underarm", "for the underarm", "at the underarm", "for front neck", "for the front neck", "for back neck", "over bo sts",
-		"over the gap left by held sts")
+		"over the gap left by held sts", "across the gap", "across gap", "across the opening", "over the opening")
 	bindOffManner = wordings("loosely", "in the usual way", "in usual way", "in the usual manner", "as usual", "in the normal way",
 		"in the ordinary way", "quite loosely", "not too tightly", "neither tightly nor loosely", "in rib",
 		"for neck", "for underarm", "for armhole", "for buttonhole", "for centre neck",

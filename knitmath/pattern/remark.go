@@ -108,6 +108,9 @@ func (p *parser) markersToldEnd(i int) int {
 func (p *parser) countInRemark(i, n int) bool {
 	before := &p.tokens[i+n-1]
 	end, _ := p.sizedEnd(i + n)
+	if end != 0 && p.eachSideOf(end+1) {
+		return false
+	}
 	if ordinal := p.ordinalEnd(i + n); ordinal != 0 && p.tokens[ordinal].row() { // "1st row is wrong side"
 		return false
 	}

@@ -77,6 +77,9 @@ func (p *parser) repeatedOtherwise(verb *token, line *Line) bool {
 // rowsRepeated reads which rows are worked again, "rows 3 and 4", "from row 3". It asks where
 // a verb does nothing but repeat and no rows are named.
 func (p *parser) rowsRepeated(verb *token, info *lineInfo) bool {
+	if end, _ := p.sizedEnd(p.next + 1); end != 0 && worksAfresh(verb) && p.ofPart(end) != 0 { // "knit these 13 sts" is a row
+		return false
+	}
 	if p.rowsNamed(info) {
 		return true
 	}

@@ -103,7 +103,7 @@ func (p *parser) turned(line *Line) bool {
 		return false
 	}
 	p.fit(line.Steps)
-	p.passSigns()
+	p.passTurnSigns()
 	return true
 }
 

@@ -103,8 +103,8 @@ func (s *scanner) spelled(from span) {
 }
 
 // spellings are words that are spelt in other ways too: the usual one of each.
-var spellings = map[string]string{"ea": "each", "purlways": "purlwise", "knitways": "knitwise", "purlway": "purlwise", "pways": "purlwise",
-	"kways": "knitwise", "pw": "pwise", "kw": "kwise", "wf": "yf", "wlfwd": "yfwd", "thro": "through", "thru": "through"}
+var spellings = map[string]string{"ea": "each", "upon": "on", "purlways": "purlwise", "knitways": "knitwise", "purlway": "purlwise",
+	"pways": "purlwise", "kways": "knitwise", "pw": "pwise", "kw": "kwise", "wf": "yf", "wlfwd": "yfwd", "thro": "through", "thru": "through"}
 
 // stockingDotted goes on after the "st" of "st.-st", as older booklets shorten stocking stitch, the "g" of "g.st" and the "y" of
 // "y.fwd".

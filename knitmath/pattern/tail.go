@@ -128,7 +128,7 @@ func (p *parser) tailWords(line *Line) {
 	case p.sizesInTail(info), p.edgesInTail(), t.kind == tokenWord && p.acceptEnd(p.colourEnd(p.next)):
 	case t.is("divided", "distributed", "arranged", "split", "spread", "dividing", "distributing", "evenly") && p.overNeedles(info),
 		p.arrangedInTail(info):
-	case p.acceptAny(unjoined):
+	case p.flatTold():
 		info.turns = constructionFlat
 	case p.fewerInTail(info), p.changesGoOn(info), p.acceptEnd(p.colourAtCount(p.next)),
 		p.acceptAny(sameWay), p.acceptAny(heldTail), info.kind == lineCastOn && p.acceptEnd(p.methodEnd(p.next)),

@@ -97,6 +97,28 @@ var heldTail = wordings("over two needles held together", "over 2 needles held t
 var unjoined = wordings("do not join", "but do not join", "without joining", "do not join in the rnd", "do not join in the round",
 	"but do not join in the round")
 
+// flatTold reads "do not join", "working back and forth in rows" after a direction: what follows is worked so.
+func (p *parser) flatTold() bool {
+	if p.acceptAny(unjoined) {
+		return true
+	}
+	i := p.next
+	if p.tokens[i].is("working", "worked", "work", "knitting") {
+		i++
+	}
+	if !p.tokens[i].is("back") || !p.tokens[i+1].is("and") || !p.tokens[i+2].is("forth", "forwards", "forward") {
+		return false
+	}
+	if i += 3; p.tokens[i].is("in") && p.tokens[i+1].is("rows") {
+		i += 2
+	}
+	if !p.endsClause(i) {
+		return false
+	}
+	p.next = i
+	return true
+}
+
 // keptAsSet reports whether "keeping rib as set" or "keeping patt correct" comes next.
 func (p *parser) keptAsSet() bool {
 	for n := 1; n < 8; n++ {
@@ -171,13 +193,10 @@ func (p *parser) edgeWorked(kind lineKind) bool {
 func (p *parser) harmlessWord(kind lineKind) bool {
 	t := p.peek()
 	switch {
-	case t.kind == tokenNumber:
-		end := p.measuredEnd(p.next)
-		if end == 0 {
-			return false
-		}
-		p.next = end
+	case p.acceptEnd(p.measuredEnd(p.next)):
 		return true
+	case t.kind == tokenNumber:
+		return false
 	case t.is("(", "[", "\"", "/", "%", "'", "+"):
 		return t.is("\"", "/", "%", "'", "+") && p.pass1()
 	case t.kind != tokenWord, p.edgeWorked(kind):

@@ -7,7 +7,7 @@ func (p *parser) rowAfterTurn() bool {
 		return false
 	}
 	save := p.next
-	p.passSigns()
+	p.passTurnSigns()
 	// A bracket may hold a remark on the turn, or a count.
 	ok := !p.endsAt(p.next) && !p.claimAhead() && p.remarkEnd(p.next) == 0 && p.labelEnd(p.next) == 0 &&
 		!p.peek().is("leave", "leaving", "place", "placing", "put", "slip", "sl") && p.startsItem(p.next)
@@ -34,6 +34,14 @@ func (p *parser) turnEnds(i int) bool {
 // passSigns passes over commas and the words that join clauses.
 func (p *parser) passSigns() {
 	for p.peek().is(",", ";", "and", "then", "&") {
+		p.next++
+	}
+}
+
+// passTurnSigns passes over them, and over a full stop, behind a turn: what follows in its line is another row.
+func (p *parser) passTurnSigns() {
+	p.passSigns()
+	if p.peek().is(".") && p.labelEnd(p.next+1) == 0 && p.startsItem(p.next+1) {
 		p.next++
 	}
 }

@@ -17,10 +17,8 @@ var toEnd = []int{0} // never written to
 // stand for "to end".
 func (p *parser) upTo(all bool) (extent, bool) {
 	switch {
-	case p.accept("once"):
-		return extent{times: one, more: p.accept("more")}, true
-	case p.accept("twice"):
-		return extent{times: []int{2}, more: p.accept("more")}, true
+	case p.accept("once", "twice"):
+		return extent{times: []int{1 + bit(p.last1().is("twice"))}, more: p.accept("more")}, true
 	case p.acceptEnd(p.gapClosed(p.next)), p.peek().is("over", "across") && p.numberOfStsAt(p.next+1):
 		return extent{}, true
 	case p.allAlong():
@@ -31,15 +29,9 @@ func (p *parser) upTo(all bool) (extent, bool) {
 		return extent{times: without(n), exact: true}, n != nil
 	case p.timesAhead():
 		return p.times()
-	case p.peek().is("x", "×") && (p.ahead(1).kind == tokenNumber):
-		p.next++
-		n := p.number()
-		return extent{times: without(n)}, n != nil
-	case strokeTimes(p.peek()) > 0:
-		n := strokeTimes(p.peek())
-		p.next++
-		return extent{times: []int{n}}, true
-	case p.peek().is("to", "until", "up", "till"):
+	case p.peek().is("x", "×") && p.ahead(1).kind == tokenNumber, strokeTimes(p.peek()) > 0:
+		return p.crossTimes()
+	case p.peek().is("to", "until", "up", "till"), p.peek().is("back") && p.ahead(1).is("to") && p.accept("back"):
 		return p.toLast()
 	case p.peek().is("across", "around", "along", "thence"):
 		return p.acrossRow()
@@ -153,6 +145,16 @@ func (p *parser) allStitches() (extent, bool) {
 func (p *parser) timesAhead() bool {
 	end, _ := p.sizedEnd(p.next)
 	return end != 0 && p.tokens[end].is("times", "time", "more", "x")
+}
+
+// crossTimes reads "x 4" and "x4".
+func (p *parser) crossTimes() (extent, bool) {
+	stroke := strokeTimes(p.peek())
+	if p.next++; stroke > 0 {
+		return extent{times: []int{stroke}}, true
+	}
+	n := p.number()
+	return extent{times: without(n)}, n != nil
 }
 
 func (p *parser) times() (extent, bool) {

@@ -40,7 +40,7 @@ func (p *parser) toPlace(i int, before []int) (extent, bool) {
 		return extent{mark: before}, true
 	case p.acceptEnd(p.gapAt(i)):
 		p.asGiven = true
-		return extent{mark: before, gap: true}, true
+		return extent{mark: p.beforeDouble(before), gap: true}, true
 	case p.acceptEnd(p.loosePlace(i)):
 		return extent{last: toEnd, loose: true}, true
 	}

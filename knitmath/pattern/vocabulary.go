@@ -137,6 +137,8 @@ var otherNames = map[string]stitch.Op{
 	"w & t": stitch.WrapTurn, "w and t": stitch.WrapTurn, "w t": stitch.WrapTurn,
 	"ds": stitch.MakeDouble, "k ds": stitch.KnitDouble, "p ds": stitch.PurlDouble, "knit ds": stitch.KnitDouble, "purl ds": stitch.PurlDouble,
 	"k1 ds": stitch.KnitDouble, "p1 ds": stitch.PurlDouble, "mds": stitch.MakeDouble, "make double stitch": stitch.MakeDouble,
+	"make double st": stitch.MakeDouble, "make a double stitch": stitch.MakeDouble, "make a double st": stitch.MakeDouble,
+	"make a ds":        stitch.MakeDouble,
 	"k1 tog with wrap": stitch.KnitWrapped, "k1 tog with the wrap": stitch.KnitWrapped,
 	"p1 tog with wrap": stitch.PurlWrapped, "p1 tog with the wrap": stitch.PurlWrapped,
 	"m1-l": stitch.M1L, "m1-r": stitch.M1R, "m1lk": stitch.M1L, "m1k": stitch.M1, "m1-p": stitch.M1P, "make 1": stitch.M1, "m 1": stitch.M1,
