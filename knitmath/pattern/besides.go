@@ -30,8 +30,8 @@ var smallWords = wordSet(`way all both go you do come so too fashion manner size
 // besideEnd is the index after what is told beside at token i, 0 if that is not what stands there.
 func (p *parser) besideEnd(i int) int {
 	lead := &p.tokens[i]
-	if lead.is("quite", "rather", "fairly", "very", "not", "too", "more", "so") && p.tokens[i+1].kind == tokenWord {
-		return p.degreeEnd(i + 1)
+	if end := p.degreeEnd(i + 1); end != 0 && lead.is("quite", "rather", "fairly", "very", "not", "too", "so") {
+		return end
 	}
 	manner := strings.HasSuffix(lead.text, "ly") && draft.Manner(lead.text)
 	if lead.kind != tokenWord || p.own[lead.text].name != "" || !manner && !mindings[lead.text] && !besideLeads[lead.text] || p.untold(i) {

@@ -93,6 +93,9 @@ func (p *parser) doubleWorked() (Step, bool) {
 	} else if p.tokens[i].is("tog", "together") {
 		i++
 	}
+	if p.tokens[i-1].is("ds") && i == p.next+2 { // "k DS" is the operation
+		return Step{}, false
+	}
 	from, work := p.peek().span, p.peek().is("work")
 	p.next = i
 	if work {
