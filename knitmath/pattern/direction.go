@@ -9,14 +9,14 @@ import (
 // It takes nothing if there is none.
 func (p *parser) direction(line *Line) bool {
 	t := p.peek()
-	if t.kind != tokenWord && p.ribEnd(p.next) == 0 && p.ribSpeltEnd(p.next) == 0 ||
+	if t.kind != tokenWord && p.ribEnd(p.next) == 0 && p.ribSpeltEnd(p.next) == 0 && p.rowsFirstEnd(p.next) == 0 ||
 		p.phraseEnd(p.next, seeElsewhere) != 0 {
 		return false
 	}
 	save, found, before := p.next, p.found.mark(), line.info
 	for _, read := range [...]reader{(*parser).calledInBracket, (*parser).orderSaid,
 		(*parser).halfForHeel, (*parser).inRoundAgain, (*parser).fabricOfLabel, (*parser).ribSpelt, (*parser).rowsInTurn,
-		(*parser).threeNeedle, (*parser).ontoNeedle, (*parser).fabricRows, (*parser).bareRepeat,
+		(*parser).threeNeedle, (*parser).ontoNeedle, (*parser).fabricRows, (*parser).rowsFirst, (*parser).bareRepeat,
 		(*parser).charted, (*parser).contInThisWay, (*parser).thenEveryRow, (*parser).changesLead, (*parser).colourAtCountTold,
 		(*parser).patternReps, (*parser).changeThisWay, (*parser).onTheseAlone, (*parser).heldTold, (*parser).castOnFreed, (*parser).putOn} {
 		if read(p, line) {
@@ -38,7 +38,7 @@ func (p *parser) direction(line *Line) bool {
 // directionAhead reports whether a direction begins with the next token. It reads it
 // on trial, and takes nothing.
 func (p *parser) directionAhead() bool {
-	if p.peek().kind != tokenWord && p.ribEnd(p.next) == 0 || p.trying {
+	if p.peek().kind != tokenWord && p.ribEnd(p.next) == 0 && p.rowsFirstEnd(p.next) == 0 || p.trying {
 		return false
 	}
 	save := p.next

@@ -35,22 +35,28 @@ func (p *parser) evenCount(w *evenWork, info *lineInfo) bool {
 		p.next = save
 		return false
 	}
-	n := p.number()
-	if n == nil {
-		info.kind = lineUnread
-		return true
-	}
-	info.inRounds = p.tokens[more].is("rnd", "rnds", "round", "rounds")
-	p.next = more + 1
-	info.counts = without(n)
-	w.counted = true
-	p.accept("even", "straight", "more")
+	p.rowsOf(w, info, end, more)
 	return true
 }
 
-// afterMore is the index after "more", "further", "RS" at token i, between a number and its rows.
+// rowsOf reads a number of rows, with words such as "more" between the tokens end and row.
+func (p *parser) rowsOf(w *evenWork, info *lineInfo, end, row int) {
+	n := p.number()
+	if n == nil {
+		info.kind = lineUnread
+		return
+	}
+	info.inRounds = p.tokens[row].is("rnd", "rnds", "round", "rounds")
+	w.even = w.even || p.anyOf(end, row, "even", "straight") || !w.plain() && p.anyOf(end, row, "plain")
+	p.next = row + 1
+	info.counts = without(n)
+	w.counted = true
+	p.accept("even", "straight", "more")
+}
+
+// afterMore is the index after "more", "plain", "RS" at token i, between a number and its rows.
 func (p *parser) afterMore(i int) int {
-	for p.tokens[i].is("more", "further", "additional", "ws", "rs") {
+	for p.tokens[i].is("more", "further", "additional", "extra", "ws", "rs", "plain", "even", "straight", "complete", "full") {
 		i++
 	}
 	return i

@@ -14,8 +14,7 @@ func (p *parser) evenFor(info *lineInfo) bool {
 	for p.accept("a", "total", "of", "another", "further", "the", "next", "there", "are", "you", "have", "worked") {
 	}
 	n := p.number()
-	for p.accept("more", "further", "additional") {
-	}
+	p.next = p.afterMore(p.next)
 	if n == nil || !p.acceptRow() {
 		p.next = save
 		p.found.rewind(found)

@@ -8,7 +8,7 @@ func (p *parser) patternOnce(info *lineInfo, from span) bool {
 	if p.peek().is("in") && p.fabricEnd(p.next+1) != 0 { // a sequence of stripes, in garter st
 		p.next = p.fabricEnd(p.next + 1)
 	}
-	if p.timesAhead() || p.peek().is("once", "twice") {
+	if p.timesAt(p.next) || p.peek().is("once", "twice") {
 		return p.howOften(info, from)
 	}
 	info.counts = one
@@ -156,7 +156,7 @@ func (p *parser) listedRows(line *Line) bool {
 			}
 		}
 	}
-	if p.timesAhead() || p.peek().is("once", "twice", "another", "until", "for", "a") || p.oneRow(info) && p.peek().is("every", "on") &&
+	if p.timesAt(p.next) || p.peek().is("once", "twice", "another", "until", "for", "a") || p.oneRow(info) && p.peek().is("every", "on") &&
 		p.scheduleAhead() {
 		return p.howOften(info, from)
 	}

@@ -31,7 +31,7 @@ func meansSame(again, s *Step) bool {
 // those of the bracket alone.
 func (p *parser) glossTimes(s *Step, spelt bool) bool {
 	p.next++
-	if !p.timesAt(p.next) {
+	if !p.oftenOrFar(p.next) {
 		return true
 	}
 	if !spelt || !single(s.Times, 1) || s.stretch() {
@@ -52,8 +52,8 @@ func (p *parser) glossTimes(s *Step, spelt bool) bool {
 	return true
 }
 
-// timesAt reports whether a number of times stands at token i.
-func (p *parser) timesAt(i int) bool {
+// oftenOrFar reports whether it is said how often or how far at token i.
+func (p *parser) oftenOrFar(i int) bool {
 	t := &p.tokens[i]
 	return t.kind == tokenNumber || t.is("twice", "once", "thrice", "x", "times", "around", "to", "across")
 }

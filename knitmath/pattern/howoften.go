@@ -86,71 +86,9 @@ func (p *parser) askTimes(info *lineInfo, from span) {
 	info.kind = lineUnread
 }
 
-// commaBeforeTimes passes over the comma of "rep Rows 1-4, 3 times more".
-func (p *parser) commaBeforeTimes() {
-	if end, _ := p.sizedEnd(p.next + 1); p.peek().is(",") && end != 0 && p.tokens[end].is("times", "time", "more") {
-		p.next++
-	}
-}
-
 // oneRow reports whether a repeat is of a single row.
 func (p *parser) oneRow(info *lineInfo) bool {
 	return len(info.ranges) == 1 && info.ranges[0].first == info.ranges[0].last || info.last == 1
-}
-
-// manyTimes reads "5 more times", "another 5 times", "a total of 5 times", "5 times in
-// all", "once more", "twice"; nil if that is not what follows.
-func (p *parser) manyTimes() (n []int, total, more bool) {
-	save := p.next
-	p.accept("for")
-	switch {
-	case p.acceptAll("a", "total", "of"), p.acceptAll("total", "of"):
-		total = true
-	case p.acceptAll("a", "further"), p.accept("another", "further"), p.acceptAll("an", "additional"):
-		more = true
-	}
-	if n, more = p.timesSaid(more); n == nil {
-		p.next = save
-		return nil, false, false
-	}
-	for {
-		switch {
-		case p.accept("more", "additional", "further", "again"):
-			more = true
-		case p.accept("times", "time", "x"):
-		case p.acceptAll("in", "all"), p.acceptAll("in", "total"), p.accept("total", "altogether"):
-			total = true
-		default:
-			return n, total, more
-		}
-	}
-}
-
-// timesSaid reads "twice", "again", "5 times", or "time" of "another time"; nil if none of them
-// follows. more says that what was worked already is not among them.
-func (p *parser) timesSaid(more bool) ([]int, bool) {
-	switch {
-	case p.accept("once"):
-		return one, more
-	case p.peek().is("again") && p.clauseStopsAt(p.next+1):
-		p.next++
-		return one, true
-	case p.accept("twice"):
-		return []int{2}, more
-	case p.accept("thrice"):
-		return []int{3}, more
-	}
-	end, _ := p.sizedEnd(p.next)
-	if end != 0 && p.tokens[end].is("times", "time", "more", "x", "additional", "further") {
-		if n := p.number(); n != nil {
-			return without(n), more
-		}
-		return nil, more
-	}
-	if more && p.accept("time") {
-		return one, more
-	}
-	return nil, more
 }
 
 // clauseStopsAt reports whether nothing more belongs to a direction at token i.
@@ -195,8 +133,7 @@ func (p *parser) bareRepeatAt(i int) bool {
 	if p.tokens[i].is("every", "each") && p.tokens[i+1].row() {
 		i += 2
 	}
-	end, _ := p.sizedEnd(i)
-	return p.tokens[i].is("once", "twice", "again", "until", "till") || end != 0 && p.tokens[end].is("times", "more", "time")
+	return p.tokens[i].is("once", "twice", "again", "until", "till") || p.timesAt(i)
 }
 
 // forRowsAhead reports whether "for 10 rows" or "for 10 more rows" comes next.
@@ -212,10 +149,7 @@ func (p *parser) forRowsAhead() bool {
 	if end == 0 {
 		return false
 	}
-	for p.tokens[end].is("more", "further", "additional") {
-		end++
-	}
-	return p.tokens[end].row()
+	return p.tokens[p.afterMore(end)].row()
 }
 
 // repeatRows reads "for 10 rows": so many rows of the repeat, not so many times.
@@ -232,10 +166,11 @@ func (p *parser) repeatRows(info *lineInfo) bool {
 		info.kind = lineUnread
 		return true
 	}
-	for p.peek().is("more", "further", "additional") || p.peek().row() {
-		more = more || !p.peek().row()
-		p.next++
+	from := p.next
+	if p.next = p.afterMore(p.next); p.acceptRow() {
+		p.accept("more", "further")
 	}
+	more = more || p.anyOf(from, p.next, "more", "further", "additional", "extra")
 	info.forRows = without(n)
 	if !more && !info.afresh {
 		info.total = true

@@ -97,7 +97,7 @@ func (p *parser) rowNumbersEnd(i int) int {
 		}
 		i = end
 		switch {
-		case p.tokens[i].is(",") && p.tokens[i+2].is("times", "time", "more"):
+		case p.tokens[i].is(",") && p.timesEnd(i+1) != 0:
 			return i
 		case p.tokens[i].is(",", "and", "&", "+") && p.tokens[i+1].kind == tokenNumber && p.ordinalEnd(i+1) == 0:
 			i++

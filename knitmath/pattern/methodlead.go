@@ -93,10 +93,7 @@ func (p *parser) fabricRowsEnd(i int) (end, number int) {
 	if end, _ = p.sizedEnd(number); end == 0 {
 		return 0, 0
 	}
-	for p.tokens[end].is("more", "further") {
-		end++
-	}
-	if !p.tokens[end].row() || p.tokens[number-1].row() {
+	if end = p.afterMore(end); !p.tokens[end].row() || p.tokens[number-1].row() {
 		return 0, 0
 	}
 	return end + 1, number

@@ -52,8 +52,7 @@ func (p *parser) oftenAt(i int) bool {
 	if p.tokens[i].is("once", "twice", "another", "until", "for", "a") {
 		return true
 	}
-	end, _ := p.sizedEnd(i)
-	return end != 0 && p.tokens[end].is("times", "more", "time")
+	return p.timesAt(i)
 }
 
 // endsWithHeading reports whether the last line of what was passed over is a heading of this name, or

@@ -128,7 +128,7 @@ func (p *parser) workedAgainSaid(info *lineInfo) bool {
 	case info.last > 0 && p.peek().is("until", "till"):
 		return true
 	case info.last > 0 || info.ranges != nil:
-		return info.last > 1 && p.timesAhead() || p.timesInAll() || p.untilCountNext() || p.scheduleAhead()
+		return info.last > 1 && p.timesAt(p.next) || p.timesInAll() || p.untilCountNext() || p.scheduleAhead()
 	}
 	return false
 }

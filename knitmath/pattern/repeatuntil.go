@@ -99,11 +99,7 @@ func timesEach2(numbers []int) []int {
 // untilTimes reads "until they have been worked 20 times in all": the last working is among them.
 func (p *parser) untilTimes(info *lineInfo) bool {
 	for i := p.next + 1; i < p.next+12 && !p.endsAt(i); i++ {
-		end, _ := p.sizedEnd(i)
-		if p.tokens[i].is("twice", "thrice", "once") {
-			end = i
-		}
-		if end == 0 || end != i && !p.tokens[end].is("times", "time", "more") {
+		if !p.tokens[i].is("twice", "thrice", "once") && !p.timesAt(i) {
 			continue
 		}
 		save := p.next

@@ -24,7 +24,7 @@ func (p *parser) rowNumbers(info *lineInfo) bool {
 // nextRowNumber passes over what stands between two numbers of rows, and reports whether there is another.
 func (p *parser) nextRowNumber() bool {
 	switch {
-	case p.peek().is(",") && p.ahead(2).is("times", "time", "more"): // "Rows 1-4, 3 times more"
+	case p.peek().is(",") && p.timesEnd(p.next+1) != 0: // "Rows 1-4, 3 times more"
 		return false
 	case p.peek().is(",", "and", "&", "+") && p.ahead(1).kind == tokenNumber && p.ordinalEnd(p.next+1) == 0:
 		p.next++

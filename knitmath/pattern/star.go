@@ -41,7 +41,7 @@ func (p *parser) star() (Step, bool) {
 // starredTimes reads "4 times", "x 4" or "to end" straight after a second star: the two
 // are brackets.
 func (p *parser) starredTimes(steps []Step, from span, depth int) (Step, bool) {
-	if len(steps) == 0 || !p.timesAhead() && strokeTimes(p.peek()) == 0 &&
+	if len(steps) == 0 || !p.timesAt(p.next) && strokeTimes(p.peek()) == 0 &&
 		!p.peek().is("once", "twice", "x", "to", "across", "around") && p.wayEnd(p.next) == 0 ||
 		p.peek().is("x") && p.ahead(1).kind != tokenNumber {
 		return Step{}, false

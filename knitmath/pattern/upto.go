@@ -27,7 +27,7 @@ func (p *parser) upTo(all bool) (extent, bool) {
 		n := p.number()
 		p.accept("st", "sts", "stitch", "stitches")
 		return extent{times: without(n), exact: true}, n != nil
-	case p.timesAhead():
+	case p.timesAt(p.next):
 		return p.times()
 	case p.peek().is("x", "×") && p.ahead(1).kind == tokenNumber, strokeTimes(p.peek()) > 0:
 		return p.crossTimes()
@@ -141,12 +141,6 @@ func (p *parser) allStitches() (extent, bool) {
 	return extent{last: toEnd}, true
 }
 
-// timesAhead reports whether a number with "times" or "more" comes next.
-func (p *parser) timesAhead() bool {
-	end, _ := p.sizedEnd(p.next)
-	return end != 0 && p.tokens[end].is("times", "time", "more", "x")
-}
-
 // crossTimes reads "x 4" and "x4".
 func (p *parser) crossTimes() (extent, bool) {
 	stroke := strokeTimes(p.peek())
@@ -155,17 +149,6 @@ func (p *parser) crossTimes() (extent, bool) {
 	}
 	n := p.number()
 	return extent{times: without(n)}, n != nil
-}
-
-func (p *parser) times() (extent, bool) {
-	n := p.number()
-	if n == nil {
-		return extent{}, false
-	}
-	more := p.accept("more")
-	p.accept("times", "time", "x")
-	more = p.accept("more") || more
-	return extent{times: without(n), more: more}, true
 }
 
 // toLast reads what follows "to" or "until".
