@@ -120,3 +120,18 @@ func (p *parser) calmEnd(verb *token) int {
 	}
 	return i
 }
+
+// patternBegins reports whether the "patt." of "Change to larger needles and patt." stands at token i, before the first of its
+// numbered rows: it works none itself.
+func (p *parser) patternBegins(i int) bool {
+	if !p.tokens[i].is("patt", "pattern", "pat") || !p.endsAt(i+1) {
+		return false
+	}
+	for i++; p.tokens[i].is(".", ":") || p.tokens[i].kind == tokenNewline && p.tokens[i].number <= 1; i++ {
+	}
+	if p.labelEnd(i) == 0 {
+		return false
+	}
+	return p.tokens[i].is("first") || p.tokens[i].kind == tokenNumber && p.tokens[i].number == 1 ||
+		p.tokens[i+1].kind == tokenNumber && p.tokens[i+1].number == 1
+}

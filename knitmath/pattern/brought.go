@@ -168,9 +168,12 @@ func (r *runner) bringing(i int, p *profile) *profile {
 	if o := p.work(r.now.left); o.reason != "" {
 		ways := [][]Step{l.info.either}
 		if len(l.Steps) > 0 { // not worked in all
-			ways = [][]Step{r.broughtWhereMissing(l), r.broughtWhereHeld(l), l.info.either}
+			ways = [][]Step{r.broughtWhereMissing(l), r.broughtWhereHeld(l), r.broughtToMakeUp(l), l.info.either}
 		}
 		for k, steps := range ways {
+			if steps == nil {
+				continue
+			}
 			r.spend(r.facts[i].stepCount)
 			other := profileOf(steps, r.size)
 			now := other.work(r.now.left)

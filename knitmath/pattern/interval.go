@@ -158,9 +158,7 @@ func (p *parser) howLong(s *shapings) {
 	if n != nil && s.second != nil {
 		p.accept("each") // of two intervals that alternate
 	}
-	if n != nil && !total && !more && s.named && s.turns == nil { // what is in brackets was not worked already
-		p.reading(at.to(p.last()), "a number of times is read as so many more than it was worked already")
-	}
+	p.timesOfNamed(s, n != nil && !total && !more, at)
 	switch {
 	case s.more != nil:
 		s.times = one
@@ -169,6 +167,17 @@ func (p *parser) howLong(s *shapings) {
 		s.total, s.more, s.times = total, n, one
 	default:
 		s.total, s.times = total, n
+	}
+}
+
+// timesOfNamed says of a row of the text that is worked again what its bare number of times means, or leaves it to the counts.
+func (p *parser) timesOfNamed(s *shapings, bare bool, at span) {
+	bare = bare && s.named && s.turns == nil // what is in brackets was not worked already
+	switch s.worked = s.worked && bare; {
+	case s.worked:
+		s.timesAt = at.to(p.last())
+	case bare:
+		p.reading(at.to(p.last()), "a number of times is read as so many more than it was worked already")
 	}
 }
 

@@ -75,7 +75,7 @@ func (p *parser) ledOf() (s *shapings, ok bool) {
 	}
 	p.next = p.led.rows
 	if p.scheduleAhead() {
-		said, ok := p.stretchOfRows(false)
+		said, ok := p.stretchOfRows(false, false)
 		if ok && p.next == p.led.end {
 			return &said, true
 		}

@@ -38,7 +38,7 @@ func (p *parser) whenBegins() bool {
 func (p *parser) stretchesLed() []shapings {
 	var list []shapings
 	for len(list) < 4 {
-		s, ok := p.stretchOfRows(false)
+		s, ok := p.stretchOfRows(false, false)
 		if !ok || s.turns != nil {
 			return nil
 		}
@@ -109,7 +109,7 @@ func (p *parser) timesThenWhen(info *lineInfo, from span, named bool) bool {
 		n, total, _ = p.manyTimes()
 	}
 	if (until != nil || n != nil) && p.scheduleAhead() {
-		s, ok := p.stretchOfRows(named)
+		s, ok := p.stretchOfRows(named, false)
 		if ok && s.times == nil && s.until == nil && !s.next && s.turns == nil && p.spaced(&s, from) {
 			s.times, s.until, s.total = n, until, total
 			info.kind, info.parts = lineShape, append(info.parts, s)

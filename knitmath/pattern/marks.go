@@ -85,6 +85,7 @@ func (r *runner) walkOn(i int, p *profile, claimed bool) {
 		r.shortOfMarks(r.walked(l))
 	}
 	ok := w.stepsOrMovedBack(r.walked(l))
+	w.beyondHere(r.walked(l), p.turn != 0)
 	if w.reason == "" {
 		r.misplaced(&w, l)
 	}

@@ -37,7 +37,8 @@ func (p *parser) refersAt(i int) bool {
 	case t.is("as"):
 		return then.is("the") && after.is("first", "other", "left", "right", "front", "back") && verb.is("work", "make", "knit")
 	case t.is("same"):
-		return then.is("as", "way") && verb.is("work", "complete", "finish", "shape", "continue", "cont")
+		return then.is("as", "way") && !p.tokens[i-1].is("measures", "measure", "meas", "measuring", "the") &&
+			verb.is("work", "complete", "finish", "shape", "continue", "cont")
 	}
 	return false
 }

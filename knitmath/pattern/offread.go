@@ -33,7 +33,21 @@ func (p *parser) bindingOff(line *Line) bool {
 		}
 		return false // a row that begins so
 	}
-	return p.allOff(line)
+	return !p.someOffInRow() && p.allOff(line)
+}
+
+// someOffInRow reports whether "the 7 steek sts, k to end" comes next: a row that begins with binding these off.
+func (p *parser) someOffInRow() bool {
+	i := p.next
+	for p.tokens[i].is("the", "next", "first", "centre", "center") {
+		i++
+	}
+	end, _ := p.sizedEnd(i)
+	if end == 0 || i == p.next {
+		return false
+	}
+	end = p.ofPart(end)
+	return end != 0 && p.tokens[end+1].is(",") && p.startsItem(end+2)
 }
 
 // offAtEnds reads "3 sts at each end of next row" after "BO". On several rows it may mean the
@@ -89,7 +103,9 @@ func (p *parser) allOff(line *Line) bool {
 			line.info.kind = lineUnread
 			return true
 		}
-		p.next = p.ofPart(p.next)
+	}
+	if end := p.ofPart(p.next); p.tokens[end].stitches() { // "rem 36 back neck sts", "rem gusset sts"
+		p.next = end
 	}
 	p.accept("st", "sts", "stitch", "stitches")
 	for p.acceptAny(offManner) || p.acceptAny(bindOffManner) {

@@ -90,7 +90,8 @@ func (p *parser) scheduled(info *lineInfo) bool {
 // scheduledStretch reads one stretch that begins at a place, before which so much was found.
 // Where it cannot, it has said why.
 func (p *parser) scheduledStretch(info *lineInfo, from span, found int) bool {
-	s, ok := p.stretchOfRows(info.hidden == nil && len(info.parts) == 0)
+	named := info.hidden == nil && len(info.parts) == 0
+	s, ok := p.stretchOfRows(named, named && info.afresh)
 	switch ok = ok && p.spaced(&s, from); {
 	case !ok && len(p.found.list) > found:
 		info.kind = lineUnread // it has been said why
@@ -185,8 +186,8 @@ func (p *parser) sentenceBroken(from int32) bool {
 	return false
 }
 
-// stretchOfRows reads one stretch of a schedule.
-func (p *parser) stretchOfRows(named bool) (shapings, bool) {
+// stretchOfRows reads one stretch of a schedule: of a row of the text that is named, and worked rather than repeated.
+func (p *parser) stretchOfRows(named, worked bool) (shapings, bool) {
 	for p.accept("on", "in", "at", "of", "the", "work", ",") {
 	}
 	if p.sideRowsAt(p.next) {
@@ -195,7 +196,7 @@ func (p *parser) stretchOfRows(named bool) (shapings, bool) {
 	if p.inTurnAt(p.next) {
 		return p.intervalsInTurn(named)
 	}
-	s := shapings{named: named}
+	s := shapings{named: named, worked: worked}
 	ok := false
 	switch {
 	case p.accept("eor"):

@@ -202,7 +202,7 @@ func (r *runner) shapeTimes(l *Line, row int16, s *shapings, alone bool) (int, b
 		return 0, true
 	}
 	n := at(s.times, r.size)
-	if s.total && (s.named || s.more != nil) { // a change that is told here was never made before
+	if s.total && (s.named || s.more != nil) || s.worked && r.timesHold(l, row, s) { // a change that is told here was never made before
 		n = max(n-r.already([]int16{row}), 0)
 	}
 	if s.more == nil {

@@ -113,6 +113,10 @@ func (p *parser) tailJoined(info *lineInfo) tailKind {
 	if info.kind == lineBeginning && p.acceptAny(restOfRow) { // which is worked without its being said, too
 		return tailMore
 	}
+	if info.kind == linePassed && p.patternBegins(p.next) {
+		p.next++
+		return tailMore
+	}
 	p.acceptAny(shapingLeads)
 	if p.edgesKept(p.next) == 0 && p.nextClause() || info.kind == lineRepeat && info.until != nil && p.everyRowEnd(p.next) != 0 {
 		return tailNext

@@ -258,6 +258,8 @@ type shapings struct {
 	within   []int // of so many rows all that the interval comes to
 	named    bool  // it is a row of the text that is worked again
 	total    bool  // the times hold those that were worked already
+	worked   bool  // so they may: see timesHold
+	timesAt  span  // where they stand, if so
 	next     bool  // the first is on the next row
 	more     []int // times after the first, "next and every foll 4th row 5 times"
 	after    bool  // they are surely after it: "next row and foll 5 alt rows"

@@ -12,6 +12,8 @@ type walker struct {
 	pos, new int64 // of those, taken; and left on the right needle
 	next     int   // the marker ahead
 	reached  bool  // the last stretch ended at it
+	here     *Step // a stretch up to a marker that is where it begins
+	beyond   bool  // such a stretch goes on to the next marker
 	within   int   // how many markers had been passed when one lay within a stitch that takes several
 	out      marks
 	began    int64 // stitches up to the marker of the beginning of the round, slipped at its end; below 0 if it was not
@@ -178,17 +180,8 @@ func (w *walker) toMark(s *Step) bool {
 		}
 		return w.upTo(s, w.turnGap-int64(at(s.BeforeMarkerStitches, w.size)))
 	}
-	if w.reached {
-		if place, ok := w.ahead(); ok && place == w.pos && w.next < w.marks.count {
-			w.passMark(w.new)
-		}
-	}
-	place, ok := w.ahead()
 	before := int64(at(s.BeforeMarkerStitches, w.size))
-	for ok && w.next < w.marks.count && place <= w.pos && before > 0 {
-		w.passMark(w.new)
-		place, ok = w.ahead()
-	}
+	place, ok := w.markAfter(s, before)
 	if !ok {
 		w.unknown = s
 		return false
@@ -198,6 +191,24 @@ func (w *walker) toMark(s *Step) bool {
 	}
 	w.reached = before == 0
 	return true
+}
+
+// markAfter is where the marker lies that a stretch goes up to, behind those that it passes.
+func (w *walker) markAfter(s *Step, before int64) (place int64, ok bool) {
+	if w.reached {
+		if place, ok := w.ahead(); ok && place == w.pos && w.next < w.marks.count {
+			w.passMark(w.new)
+		}
+	}
+	place, ok = w.ahead()
+	if ok && w.next < w.marks.count && place == w.pos && before == 0 {
+		w.here = s
+	}
+	for ok && w.next < w.marks.count && place <= w.pos && (before > 0 || w.beyond) {
+		w.passMark(w.new)
+		place, ok = w.ahead()
+	}
+	return place, ok
 }
 
 // toLast works a step until so many stitches remain.
