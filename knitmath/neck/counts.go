@@ -102,8 +102,9 @@ func (s *settler) given(count *int, cm *float64, stem string) (amount, string, b
 }
 
 // fit is a count that a rule allows for an amount, false where there is none; an amount given as a
-// count must be one itself, and what says how it comes from its field.
-func (s *settler) fit(a amount, isCount bool, rule *gauge.CountRule, parity int, what, field, ruleField string) (int, bool) {
+// count must be one itself, and what says how it comes from its field. Of the others the nearest is taken that goes
+// with the counts that follow from it, or the nearest.
+func (s *settler) fit(a amount, isCount bool, rule *gauge.CountRule, parity int, what, field, ruleField string, goes follows) (int, bool) {
 	x, ok := combOf(rule, parity)
 	if !ok {
 		s.c.Infeasible("every count of the rule is "+parityWord(1-parity)+", and the neck and the width must both be even or both odd, "+
@@ -119,6 +120,9 @@ func (s *settler) fit(a amount, isCount bool, rule *gauge.CountRule, parity int,
 		return n, true
 	}
 	n, halfway := x.fit(a)
+	if other := goes.beside(x, a, n); other != n {
+		return other, true
+	}
 	if halfway {
 		s.notices = append(s.notices, gauge.HalfwayNotice(field, n))
 	}
@@ -154,7 +158,7 @@ func (s *settler) ofWidth() (n counts, ok bool) {
 	neck, neckField, hasNeck := s.given(s.in.NeckStitches, s.in.NeckCm, "neck")
 	shoulder, shoulderField, hasShoulder := s.given(s.in.ShoulderStitches, s.in.ShoulderCm, "shoulder")
 	n = counts{widthField: widthField, neckField: neckField}
-	if n.width, ok = s.fit(width, s.in.WidthStitches != nil, s.in.WidthRule, anyParity, "is", widthField, "width_rule"); !ok {
+	if n.width, ok = s.fit(width, s.in.WidthStitches != nil, s.in.WidthRule, anyParity, "is", widthField, "width_rule", s.neckOf()); !ok {
 		return n, false
 	}
 	isCount, what := s.in.NeckStitches != nil, "is"
@@ -173,7 +177,7 @@ func (s *settler) ofWidth() (n counts, ok bool) {
 		s.c.Infeasible("the shoulders leave no neck of a width of "+report.CountOf(n.width, "stitches"), blamed...)
 		return n, false
 	}
-	n.neck, ok = s.fit(neck, isCount, s.in.NeckRule, n.width%2, what, n.neckField, "neck_rule")
+	n.neck, ok = s.fit(neck, isCount, s.in.NeckRule, n.width%2, what, n.neckField, "neck_rule", follows{})
 	return n, ok
 }
 
@@ -182,11 +186,12 @@ func (s *settler) ofNeck() (n counts, ok bool) {
 	neck, neckField, _ := s.given(s.in.NeckStitches, s.in.NeckCm, "neck")
 	shoulder, shoulderField, _ := s.given(s.in.ShoulderStitches, s.in.ShoulderCm, "shoulder")
 	n = counts{widthField: shoulderField, neckField: neckField}
-	if n.neck, ok = s.fit(neck, s.in.NeckStitches != nil, s.in.NeckRule, anyParity, "is", neckField, "neck_rule"); !ok {
+	if n.neck, ok = s.fit(neck, s.in.NeckStitches != nil, s.in.NeckRule, anyParity, "is", neckField, "neck_rule", s.widthOf()); !ok {
 		return n, false
 	}
 	width := whole(n.neck).less(-2, shoulder)
-	n.width, ok = s.fit(width, s.in.ShoulderStitches != nil, s.in.WidthRule, n.neck%2, "makes a width of", shoulderField, "width_rule")
+	n.width, ok = s.fit(width, s.in.ShoulderStitches != nil, s.in.WidthRule, n.neck%2, "makes a width of", shoulderField, "width_rule",
+		follows{})
 	return n, ok
 }
 
@@ -209,7 +214,7 @@ func (s *settler) vetFront(p *setting, wide amount, field string) {
 		s.c.Infeasible("its shoulders are those of the back, and two of "+report.CountOf(p.shoulder, "stitches")+" leave no neck", field)
 		return
 	}
-	p.neck, _ = s.fit(neck, s.in.FrontWidthStitches != nil, s.in.NeckRule, anyParity, "leaves a neck of", field, "neck_rule")
+	p.neck, _ = s.fit(neck, s.in.FrontWidthStitches != nil, s.in.NeckRule, anyParity, "leaves a neck of", field, "neck_rule", follows{})
 	p.width = p.neck + 2*p.shoulder
 	switch {
 	case p.neck > MaxNeckStitches:

@@ -305,7 +305,8 @@ type PlanNecklineRequest struct {
 	// both neck and shoulder are given. Give it as long as the shoulders are not shaped: below
 	// the neck, above the armholes.
 	WidthStitches *int32 `protobuf:"varint,3,opt,name=width_stitches,json=widthStitches,proto3,oneof" json:"width_stitches,omitempty"`
-	// The same in cm, 0.1 to 1,000; the nearest count that width_rule allows, halves up.
+	// The same in cm, 0.1 to 1,000; the nearest count that width_rule allows, halves up, or the nearest
+	// with which the neck can be had.
 	WidthCm *float64 `protobuf:"fixed64,4,opt,name=width_cm,json=widthCm,proto3,oneof" json:"width_cm,omitempty"`
 	// Stitches of the neck, 1 to 500, both even or both odd with the width, so that the
 	// shoulders are equal. Default the narrowest that goes over the head, from a third of the
