@@ -12,6 +12,7 @@ import (
 	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/neck"
 	"example.com/knitmath/knitmath/pattern"
+	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/shortrow"
 )
 
@@ -120,7 +121,32 @@ func TestArmholesAreReadBack(t *testing.T) {
 		at := fmt.Sprintf("question %d, style %d", i, in.Style)
 		pieceRead(t, at+", back", d[:sleeve], out.Back.StartStitches, left)
 		pieceRead(t, at+", sleeve", d[sleeve:sew], out.Cap.StartStitches, 0)
+		if out.Strap != nil {
+			checkSaddleNeck(t, at, in.Gauge, out)
+		}
 		read++
 	}
 	t.Logf("%d armholes read", read)
+}
+
+// checkSaddleNeck asks for the neck of a saddle: its back is worked there as the armhole has it, from the shoulders in the same two rows
+// to the same stitches on hold.
+func checkSaddleNeck(t *testing.T, at string, g *gauge.Gauge, out armhole.Armhole) {
+	t.Helper()
+	over, err := neck.PlanNeckline(neck.Input{Gauge: g, WidthStitches: &out.Back.EndStitches, NeckStitches: &out.Strap.BackNeckStitches,
+		StrapStitches: &out.Strap.Stitches})
+	if err != nil {
+		t.Errorf("%s: %v", at, err)
+		return
+	}
+	n, held := out.Strap.ShoulderStitches, out.Strap.BackNeckStitches
+	want := []string{fmt.Sprintf("BO %d, k to end", n), fmt.Sprintf("BO %d, place %d sts on hold", n, held)}
+	var got []string
+	for _, r := range over.Back.Rows {
+		got = append(got, strings.ReplaceAll(r.Instruction.Row.Text(), " st on hold", " sts on hold"))
+	}
+	told := fmt.Sprintf("at beg of next 2 rows: %s.\nPlace the remaining %[1]s on hold for the neck.", report.CountOf(held, "stitches"))
+	if !slices.Equal(got, want) || !strings.Contains(strings.Join(out.Directions(), "\n"), told) {
+		t.Errorf("%s: %q, and %q beside %q", at, out.Directions(), got, want)
+	}
 }

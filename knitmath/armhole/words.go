@@ -94,9 +94,9 @@ func (o Armhole) shouldersOf(p shaped) []string {
 			" are left for both."}
 	}
 	n := o.Strap.ShoulderStitches
-	neck := strconv.Itoa(left - 2*n) // they are worked, or the yarn is not where the second bind-off begins
-	bindOff := "BO " + report.CountOf(n, "sts")
-	return []string{curve.AfterBindOff, bindOff + ", k" + neck + " and place these " + neck + " on hold for the neck, " + bindOff + ".",
+	neck := report.CountOf(left-2*n, "stitches")
+	return []string{"BO " + report.CountOf(n, "sts") + " at beg of next 2 rows: " + neck + ".",
+		"Place the remaining " + neck + " on hold for the neck.",
 		"Note: a neck that is deeper in front begins lower."}
 }
 

@@ -31,5 +31,6 @@ func (in Input) advised(err error) error {
 		advice.Knob{Field: "shoulder_slope_cm", Cm: &in.ShoulderSlopeCm, Most: MaxSlopeCm, Optional: true},
 		advice.Knob{Field: "shoulder_slope_degrees", Cm: &in.ShoulderSlopeDegrees, Of: "degrees", Most: MaxSlopeDegrees, Optional: true},
 		advice.Knob{Field: "armhole_rows", Count: &in.ArmholeRows, Least: MinArmholeRows, Most: MaxArmholeRows},
-		gauge.RemainderKnob("width_rule", &in.WidthRule), gauge.RemainderKnob("neck_rule", &in.NeckRule))
+		gauge.RemainderKnob("width_rule", &in.WidthRule), gauge.RemainderKnob("neck_rule", &in.NeckRule),
+		gauge.RemainderKnob("band_rule", &in.BandRule))
 }

@@ -12,8 +12,8 @@ import (
 // pickUp counts the stitches that a band takes up around the neck: of what is bound off
 // one for each stitch, and along a slope as many as are as long, all times the stitches
 // of the band to those of the piece; held stitches as they are. The sum goes to the
-// nearest count that the band's rule allows, and the sections share what that adds or
-// takes, the two sides of the front alike.
+// nearest count that the band's rule allows, or to the next where that leaves too few for
+// a part, and the sections share what that adds or takes, the two sides of the front alike.
 func (o *Neckline) pickUp(p setting) error {
 	var c fault.Checks
 	band := p.st
@@ -52,13 +52,14 @@ func (o *Neckline) pickUp(p setting) error {
 		o.WantedStitches += s.WantedStitches
 	}
 	x, _ := combOf(o.in.BandRule, anyParity)
-	o.PickedUpStitches = sum
+	n := sum
 	if o.in.BandRule != nil {
-		o.PickedUpStitches, _ = x.fit(amount{measure.ToMillionths(o.WantedStitches), 1e6})
+		n, _ = x.fit(amount{measure.ToMillionths(o.WantedStitches), 1e6})
 	}
-	if left := o.share(o.PickedUpStitches - sum); left != 0 {
+	around := o.Sections
+	if !o.takes(n, sum, around) && (x.rounding == measure.RoundingDown || !o.takes(n+int(x.step), sum, around)) {
 		c.Infeasible(fmt.Sprintf("the neck wants %s stitches, and the count of the rule, %d, leaves none for a part of it",
-			measure.Decimal(o.WantedStitches, 1), o.PickedUpStitches), "band_rule")
+			measure.Decimal(o.WantedStitches, 1), n), "band_rule")
 		return c.Err()
 	}
 	o.OpeningCm = band.SizeCm(o.PickedUpStitches)
@@ -70,6 +71,12 @@ func (o *Neckline) pickUp(p setting) error {
 func (o *Neckline) section(place SectionPlace) *Section {
 	i := slices.IndexFunc(o.Sections, func(s Section) bool { return s.Place == place })
 	return &o.Sections[i]
+}
+
+// takes shares so many stitches among sections that have another sum, and reports whether all of them are left some.
+func (o *Neckline) takes(n, sum int, sections []Section) bool {
+	o.Sections, o.PickedUpStitches = slices.Clone(sections), n
+	return o.share(n-sum) == 0
 }
 
 // share adds stitches to the sections, or takes them, by their length: both sides of the
