@@ -34,6 +34,10 @@ func (p *parser) label(line *Line) bool {
 	}
 	for p.accept(":", ".", "-", "=", ")") {
 	}
+	if side := p.sideOf(p.next); side != stitch.SideUnspecified && p.tokens[p.sideEnd(p.next)].is(":", "-", ".") { // "Row 1: RS: K5"
+		p.noteSide(side, info)
+		p.next = p.sideEnd(p.next) + 1
+	}
 	p.stacked = false
 	if p.peek().kind == tokenNewline && p.startsItem(p.next+1) && p.labelEnd(p.next+1) == 0 {
 		p.stacked = true
@@ -95,7 +99,7 @@ func (p *parser) rowNumbersEnd(i int) int {
 				end = i + 1
 			}
 		}
-		i = end
+		i = p.sideBetween(end)
 		switch {
 		case p.tokens[i].is(",") && p.timesEnd(i+1) != 0:
 			return i
@@ -105,6 +109,18 @@ func (p *parser) rowNumbersEnd(i int) int {
 			i += 2
 		default:
 			return i
+		}
+	}
+	return i
+}
+
+// sideBetween is the index after "(RS)" at token i where the number of another row follows, "Rows 1 (RS) and 3"; i where it does not.
+func (p *parser) sideBetween(i int) int {
+	if p.tokens[i].is("(", "[") && p.sideOf(i+1) != stitch.SideUnspecified {
+		end := p.sideEnd(i + 1)
+		if p.tokens[end].is(")", "]") && p.tokens[end+1].is("and", "&", ",") && p.tokens[end+2].kind == tokenNumber &&
+			p.ordinalEnd(end+2) == 0 {
+			return end + 1
 		}
 	}
 	return i
@@ -163,6 +179,9 @@ func (p *parser) ordinalLabel(i int, info *lineInfo) int {
 	end, ranges := p.ordinals(i, info != nil)
 	if end == 0 {
 		return 0
+	}
+	if p.tokens[end].is("patt", "pattern", "pat", "lace", "chart") && p.tokens[end+1].row() {
+		end++
 	}
 	rule := end
 	if p.tokens[end].is("narrowing", "widening", "decrease", "increase", "decreasing", "increasing") && p.tokens[end+1].is(":") {

@@ -5,12 +5,21 @@ import "example.com/knitmath/knitmath/stitch"
 // labelCount is the index after a count in the brackets of a label at token i, "Row 1 (20
 // sts):", which it notes; 0 if there is none.
 func (p *parser) labelCount(i int, info *lineInfo) int {
+	open := i
+	side := p.sideOf(i + 1)
+	if side != stitch.SideUnspecified && p.tokens[p.sideEnd(i+1)].is(",", ";") { // "Row 1 (RS; 20 sts):"
+		i = p.sideEnd(i + 1)
+	}
 	end, _ := p.sizedEnd(i + 1)
-	if end == 0 || !p.tokens[end].stitches() || !p.tokens[end+1].is(closers[p.tokens[i].text]) || !p.tokens[end+2].is(":") {
+	if end == 0 || !p.tokens[end].stitches() || !p.tokens[end+1].is(closers[p.tokens[open].text]) || !p.tokens[end+2].is(":") {
 		return 0
 	}
 	if info != nil {
-		info.labelClaim = i
+		info.labelClaim = open
+		if i > open {
+			info.labelClaim = i + 1
+			p.noteSide(side, info)
+		}
 	}
 	return end + 2
 }

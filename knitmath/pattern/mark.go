@@ -65,7 +65,7 @@ func (s *scanner) opensBold(from span) bool {
 	switch last := line[i-1]; {
 	case rest == "" && (len(stars) == 2 || !strings.ContainsAny(line[:i], ",;")), strings.HasPrefix(rest, ":"),
 		last == ':' && (!strings.HasPrefix(rest, "*") || len(stars) == 2 && s.lineStart()),
-		len(stars) == 2 && boldWithin(line[:i], rest):
+		len(stars) == 2 && boldWithin(line[:i], rest), rowCell(line[:i]) && line[0] > '9':
 		s.bold = s.at + i
 		return true
 	}

@@ -14,6 +14,10 @@ func (p *parser) rowNumbers(info *lineInfo) bool {
 			p.namedTwice(info.ranges, r, at.to(p.last()))
 		}
 		info.ranges = append(info.ranges, r)
+		if after := p.sideBetween(p.next); after > p.next {
+			p.noteSide(p.sideOf(p.next+1), info)
+			p.next = after
+		}
 		if !p.nextRowNumber() {
 			return true
 		}

@@ -91,14 +91,16 @@ func (s *scanner) spelled(from span) {
 	if usual, other := spellings[word]; other {
 		word = usual
 	}
+	if word == "no" && s.numberSign() {
+		return
+	}
+	if s.rowLettered(word) {
+		word = "row"
+	}
 	s.put(tokenWord, from, word)
 	s.roundShort()
 	if last := &s.tokens[len(s.tokens)-1]; last.text == "c/o" || last.text == "b/o" {
 		last.text = last.text[:1] + "o"
-	}
-	if last := &s.tokens[len(s.tokens)-1]; last.text == "r" && (s.sentenceStart(len(s.tokens)-1) || s.rowsNamedNext(len(s.tokens)-1)) &&
-		s.at < len(s.source) && isDigit(rune(s.source[s.at])) {
-		last.text = "row" // "R1"
 	}
 }
 
@@ -129,8 +131,7 @@ func (s *scanner) mark(from span, c rune, size int) {
 	switch {
 	case c == '*' || c == '†' || c == '‡':
 		s.star(c, size)
-	case c == '.' && s.shortened(), c == '\\' && s.escaped():
-		s.advance(size)
+	case s.namesRow(from, c):
 	case c == '<' || c == '&':
 		s.markup(from, c, size)
 	case c == '°':
@@ -138,7 +139,7 @@ func (s *scanner) mark(from span, c rune, size int) {
 		s.put(tokenWord, from, "degrees")
 	case s.arrowToCount(c, size):
 		s.put(tokenMark, from, "=")
-	case s.lineStart() && s.bullet(c, size), strings.ContainsRune(tickMarks, c), c >= firstEmoji:
+	case s.unread(c, size):
 		s.advance(size)
 	default:
 		if s.advance(size); c == '!' { // "don't twist!" ends a sentence, too
@@ -149,6 +150,12 @@ func (s *scanner) mark(from span, c rune, size int) {
 			s.colonDashes()
 		}
 	}
+}
+
+// unread reports whether a sign stands for nothing: a bullet, a tick, a picture, what shortens a word.
+func (s *scanner) unread(c rune, size int) bool {
+	return c == '.' && s.shortened() || c == '\\' && s.escaped() || s.lineStart() && s.bullet(c, size) ||
+		strings.ContainsRune(tickMarks, c) || c >= firstEmoji
 }
 
 // colonDashes passes over the dashes of ":-" and ":--" of older booklets.
@@ -271,10 +278,10 @@ func (s *scanner) joinsLetters(c rune, size int) bool {
 // stands before, "R1".
 func (s *scanner) rowNumber(from span) {
 	word := draft.Word(s.source[from.start:s.at])
-	for _, head := range [...]string{"rows", "row", "rnds", "rnd", "round", "r"} {
+	for _, head := range [...]string{"rows", "row", "rnds", "rnd", "round", "sr", "r"} {
 		rest, ok := strings.CutPrefix(word, head)
 		if !ok || rest == "" || rest[0] < '0' || rest[0] > '9' || len(word) != s.at-int(from.start) ||
-			head == "r" && !s.sentenceStart(len(s.tokens)) && !s.afterRowNumber() && !s.rowsNamedNext(len(s.tokens)) {
+			(head == "r" || head == "sr") && !s.sentenceStart(len(s.tokens)) && !s.afterRowNumber() && !s.rowsNamedNext(len(s.tokens)) {
 			continue
 		}
 		s.column -= int32(len(rest))

@@ -85,7 +85,10 @@ func (s *scanner) markup(from span, c rune, size int) {
 // before what is no row; before "row" it makes it an ordinal, as "2nd" is.
 func (s *scanner) listNumber() bool {
 	i := s.digitsEnd()
-	if i-s.at > 2 || i+2 >= len(s.source) || s.source[i] != ')' && s.source[i] != '.' || s.source[i+1] != ' ' {
+	if i-s.at > 2 || i+2 >= len(s.source) || s.source[i] != ')' && s.source[i] != '.' && s.source[i] != ':' || s.source[i+1] != ' ' {
+		return false
+	}
+	if n := len(s.tokens); s.source[i] == ':' && n > 1 && s.tokens[n-2].row() { // "Row" at the end of the line before
 		return false
 	}
 	rest := strings.TrimLeft(s.source[i+1:], " *_")
