@@ -46,7 +46,12 @@ type Program struct {
 func Start(path string, flags ...string) (*Program, error) {
 	flags = append([]string{"-grpc-addr=127.0.0.1:0", "-http-addr=127.0.0.1:0", "-admin-addr=127.0.0.1:0", "-drain=0s",
 		"-shutdown-timeout=1s"}, flags...)
-	p := &Program{cmd: exec.Command(path, flags...)}
+	return started(exec.Command(path, flags...))
+}
+
+// started has a process that says where it serves.
+func started(cmd *exec.Cmd) (*Program, error) {
+	p := &Program{cmd: cmd}
 	p.cmd.Env = append(os.Environ(), "GOMEMLIMIT=512MiB")
 	said, err := p.cmd.StderrPipe()
 	if err != nil {

@@ -7,6 +7,7 @@
 package main
 
 import (
+	"cmp"
 	"context"
 	"encoding/json"
 	"flag"
@@ -14,6 +15,7 @@ import (
 	"os"
 	"os/exec"
 	"regexp"
+	"strconv"
 	"syscall"
 	"time"
 
@@ -30,12 +32,17 @@ func main() {
 	hold := flag.Duration("for", 8*time.Second, "how long each attack goes on")
 	only := flag.String("only", "", "attacks whose name matches this `expression`")
 	attack := flag.String("attack", "", "be the attacker with the attack of this name")
+	size := flag.Int("size", 0, "how many the attacker is, if not as many as the attack says")
+	bare := flag.String("bare", "", "be a bare server that gives the answers of these addresses")
 	beside := flag.String("beside", "", "be the light caller of these addresses")
 	flag.Parse()
 	switch {
 	case *attack != "":
-		attacker(*attack, *beside, *hold)
+		attacker(*attack, *beside, *hold, *size)
 		return
+	case *bare != "":
+		fmt.Fprintln(os.Stderr, abuse.Bare(addressesOf(*bare)))
+		os.Exit(1)
 	case *beside != "":
 		light(*beside, *hold)
 		return
@@ -46,29 +53,30 @@ func main() {
 	}
 }
 
-// light is the process of the light caller.
-func light(addresses string, hold time.Duration) {
-	var at abuse.Addresses
-	if err := json.Unmarshal([]byte(addresses), &at); err != nil {
+func addressesOf(text string) (at abuse.Addresses) {
+	if err := json.Unmarshal([]byte(text), &at); err != nil {
 		panic(err) // They come from this program.
 	}
+	return at
+}
+
+// light is the process of the light caller.
+func light(addresses string, hold time.Duration) {
+	at := addressesOf(addresses)
 	ctx, cancel := context.WithTimeout(context.Background(), hold)
 	defer cancel()
 	_ = json.NewEncoder(os.Stdout).Encode(abuse.Light(ctx, at, func() {}))
 }
 
 // attacker is the process of the attacker.
-func attacker(name, addresses string, hold time.Duration) {
-	var at abuse.Addresses
-	if err := json.Unmarshal([]byte(addresses), &at); err != nil {
-		panic(err) // They come from this program.
-	}
+func attacker(name, addresses string, hold time.Duration, size int) {
+	at := addressesOf(addresses)
 	<-time.After(headStart)
 	ctx, cancel := context.WithTimeout(context.Background(), hold-headStart)
 	defer cancel()
 	for _, a := range abuse.Attacks {
 		if a.Name == name {
-			b := a.Run(ctx, at, a.Long)
+			b := a.Run(ctx, at, cmp.Or(size, a.Long))
 			var used syscall.Rusage
 			if answered := b.Answered(); answered > 0 && syscall.Getrusage(syscall.RUSAGE_SELF, &used) == nil {
 				b.Processor = time.Duration((used.Utime.Nano() + used.Stime.Nano()) / int64(answered))
@@ -80,7 +88,7 @@ func attacker(name, addresses string, hold time.Duration) {
 
 // attackOf attacks from another process, of a lower priority: an attacker elsewhere
 // would not take the processor away from the program and from the light caller.
-func attackOf(ctx context.Context, at abuse.Addresses, name string, hold time.Duration) (b abuse.Beside, err error) {
+func attackOf(ctx context.Context, at abuse.Addresses, name string, hold time.Duration, size int) (b abuse.Beside, err error) {
 	if name == calm {
 		<-ctx.Done()
 		return b, nil
@@ -89,7 +97,8 @@ func attackOf(ctx context.Context, at abuse.Addresses, name string, hold time.Du
 	if err != nil {
 		return b, err
 	}
-	out, err := exec.Command("nice", "-n", "10", os.Args[0], "-attack", name, "-beside", string(addresses), "-for", hold.String()).Output()
+	out, err := exec.Command("nice", "-n", "10", os.Args[0], "-attack", name, "-beside", string(addresses), "-for", hold.String(),
+		"-size", strconv.Itoa(size)).Output()
 	if err != nil {
 		return b, err
 	}
@@ -136,7 +145,10 @@ func all(hold time.Duration, only string) error {
 			return fmt.Errorf("%s: %w", a.Name, err)
 		}
 	}
-	return nil
+	if !match.MatchString(besideBare) {
+		return nil
+	}
+	return excess(path, hold)
 }
 
 // one attacks a program of its own, so that what it took at most is this attack's. What
@@ -158,7 +170,7 @@ func one(path string, a abuse.Attack, hold time.Duration, usual *abuse.Spent) er
 	attacked := make(chan error, 1)
 	go func() {
 		var err error
-		attacker, err = attackOf(ctx, p.Addresses, a.Name, hold)
+		attacker, err = attackOf(ctx, p.Addresses, a.Name, hold, a.Long)
 		attacked <- err
 	}()
 	var probes abuse.Beside
