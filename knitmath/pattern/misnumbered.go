@@ -109,7 +109,16 @@ func roomFor(lines []Line, i int) (rowRange, bool) {
 	case have.first == have.last:
 		return want, want.first == want.last
 	}
-	return want, shortSpan(have, want) && !slices.ContainsFunc(lines, ruling)
+	want.first = afterListed(lines[:i], want.first)
+	return want, have != want && shortSpan(have, want) && !slices.ContainsFunc(lines, ruling)
+}
+
+// afterListed is the first number from n on that no list of the rows has: after "Rnds 2 and 4" and "Rnd 3" comes 5.
+func afterListed(lines []Line, n int32) int32 {
+	for slices.ContainsFunc(lines, func(l Line) bool { return len(l.info.ranges) > 1 && slices.Contains(l.info.ranges, rowRange{n, n}) }) {
+		n++
+	}
+	return n
 }
 
 // shortSpan reports whether a span of numbers begins or ends as the one that there is room for does.
