@@ -102,8 +102,11 @@ func (p *parser) onHolderAlone() bool {
 // they were.
 func (p *parser) whereHeld(fromThere bool) (end int, from, aside bool) {
 	stop := p.sentenceEnd(p.next)
-	i, from := p.next, fromThere
+	i, from, open := p.next, fromThere, 0
 	for ; i < stop && !p.clauseStops(i); i++ {
+		if open += p.bracketsBy(i); open < 0 && p.depth > 0 {
+			break // of what is worked again and again
+		}
 		switch t := &p.tokens[i]; {
 		case t.is("from") && p.twoEnds(i+1) == 1, t.is("back") && p.tokens[i+1].is("to", "on", "onto"):
 			from = true
@@ -115,6 +118,12 @@ func (p *parser) whereHeld(fromThere bool) (end int, from, aside bool) {
 		aside = aside || from && p.tokens[i].is("needle", "needles", "dpns")
 	}
 	return i, from, aside
+}
+
+// bracketsBy is 1 where a bracket is opened at token i, -1 where one is closed.
+func (p *parser) bracketsBy(i int) int {
+	t := &p.tokens[i]
+	return bit(t.is("(", "[", "{")) - bit(t.is(")", "]", "}"))
 }
 
 // partOntoNeedles reports whether "onto larger dpns" stands at token i after stitches of a part, "the 36 sleeve sts": they
