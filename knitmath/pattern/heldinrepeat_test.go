@@ -21,7 +21,8 @@ func TestHeldInRepeat(t *testing.T) {
 					all := each(held, func(n int) int { return times.n * (15 + 2*n) })
 					left := each(plain, func(n int) int { return times.n * n })
 					row := fmt.Sprintf(row, asPrinted(plain), fmt.Sprintf(aside, asPrinted(held)), times.said)
-					texts = append(texts, worded{text: fmt.Sprintf("CO %s sts and join.\nKnit 4 rnds.\nNext rnd: %s. %s sts.", asPrinted(all), row, asPrinted(left)),
+					text := fmt.Sprintf("CO %s sts and join.\nKnit 4 rnds.\nNext rnd: %s. %s sts.", asPrinted(all), row, asPrinted(left))
+					texts = append(texts, worded{text: text,
 						stitches: left, rows: each(held, func(int) int { return 5 })})
 				}
 			}

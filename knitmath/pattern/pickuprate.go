@@ -72,7 +72,7 @@ func (r *runner) pickedUp(l *Line) {
 	}
 	n := int64(at(l.info.counts, r.size))
 	r.broughtLast = n
-	if r.known && !r.fresh {
+	if r.known && (!r.fresh || r.countsLive(l, n)) {
 		r.changeBy(n)
 	} else {
 		r.begin(n)
@@ -121,4 +121,11 @@ func (p *parser) waited(first, end int) bool {
 	}
 	knit := p.tokens[first-1].is("k", "knit", "p", "purl", "across") && !p.anyOf(max(first-4, 0), first, "up")
 	return knit || p.anyOf(end, p.next, "holder", "holders", "stitch-holder", "waste", "scrap")
+}
+
+// countsLive reports whether a line under a heading that brings so many stitches counts those on the needle with them, which
+// then stay there: an edging that goes on with the live stitches of what it surrounds.
+func (r *runner) countsLive(l *Line, n int64) bool {
+	claim, ok := r.claim(l)
+	return ok && n > 0 && claim == r.now.total()+n
 }
