@@ -11,7 +11,7 @@ func TestHeldInRepeat(t *testing.T) {
 	var texts []worded
 	for _, aside := range []string{"place next %s sts on a holder", "put the next %s sts onto waste yarn", "sl next %s sts to a holder",
 		"leave next %s sts on scrap yarn", "slip %s sts onto a stitch holder", "transfer next %s sts to waste yarn for underarm"} {
-		for _, row := range []string{"[K%[1]s, %[2]s] %[3]s", "(K%[1]s, %[2]s) %[3]s", 
+		for _, row := range []string{"[K%[1]s, %[2]s] %[3]s", "(K%[1]s, %[2]s) %[3]s",
 			"[%[2]s, k%[1]s] %[3]s", "[K%[1]s, %[2]s] %[3]s, k to end"} {
 			for _, times := range [...]struct {
 				said string
