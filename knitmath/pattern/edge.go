@@ -19,7 +19,7 @@ func (r *runner) castOn(i int) {
 		r.joinPieces(i, n)
 		return
 	}
-	if l.info.adds || r.known && r.rows > 0 && r.now.total() > 0 && (!r.fresh || r.countsLive(l, n)) {
+	if l.info.adds || r.known && r.rows > 0 && r.besideLive(l, n) {
 		r.record(i)
 		start := r.now
 		if r.known {

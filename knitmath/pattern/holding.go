@@ -101,12 +101,9 @@ func (p *parser) onHolderAlone() bool {
 // whereHeld looks to the end of the clause whether stitches are put aside, or come from where
 // they were.
 func (p *parser) whereHeld(fromThere bool) (end int, from, aside bool) {
-	stop := p.sentenceEnd(p.next)
-	i, from, open := p.next, fromThere, 0
+	stop := p.withinBrackets(p.sentenceEnd(p.next))
+	i, from := p.next, fromThere
 	for ; i < stop && !p.clauseStops(i); i++ {
-		if open += p.bracketsBy(i); open < 0 && p.depth > 0 {
-			break // of what is worked again and again
-		}
 		switch t := &p.tokens[i]; {
 		case t.is("from") && p.twoEnds(i+1) == 1, t.is("back") && p.tokens[i+1].is("to", "on", "onto"):
 			from = true
@@ -120,10 +117,16 @@ func (p *parser) whereHeld(fromThere bool) (end int, from, aside bool) {
 	return i, from, aside
 }
 
-// bracketsBy is 1 where a bracket is opened at token i, -1 where one is closed.
-func (p *parser) bracketsBy(i int) int {
-	t := &p.tokens[i]
-	return bit(t.is("(", "[", "{")) - bit(t.is(")", "]", "}"))
+// withinBrackets is where words up to a token end within the brackets of what is worked again and again: before the bracket
+// that closes those.
+func (p *parser) withinBrackets(stop int) int {
+	for i, open := p.next, p.depth; i < stop && p.depth > 0; i++ {
+		t := &p.tokens[i]
+		if open += bit(t.is("(", "[", "{")) - bit(t.is(")", "]", "}")); open < p.depth {
+			return i
+		}
+	}
+	return stop
 }
 
 // partOntoNeedles reports whether "onto larger dpns" stands at token i after stitches of a part, "the 36 sleeve sts": they

@@ -72,7 +72,7 @@ func (r *runner) pickedUp(l *Line) {
 	}
 	n := int64(at(l.info.counts, r.size))
 	r.broughtLast = n
-	if r.known && (!r.fresh || r.countsLive(l, n)) {
+	if r.known && (!r.fresh || r.besideLive(l, n)) {
 		r.changeBy(n)
 	} else {
 		r.begin(n)
@@ -123,9 +123,10 @@ func (p *parser) waited(first, end int) bool {
 	return knit || p.anyOf(end, p.next, "holder", "holders", "stitch-holder", "waste", "scrap")
 }
 
-// countsLive reports whether a line under a heading that brings so many stitches counts those on the needle with them, which
-// then stay there: an edging that goes on with the live stitches of what it surrounds.
-func (r *runner) countsLive(l *Line, n int64) bool {
+// besideLive reports whether stitches that a line brings come to others on the needle: under no heading, or where they are
+// counted with those, as for an edging that goes on with the live stitches of what it surrounds.
+func (r *runner) besideLive(l *Line, n int64) bool {
+	live := r.now.total()
 	claim, ok := r.claim(l)
-	return ok && n > 0 && claim == r.now.total()+n
+	return live > 0 && (!r.fresh || ok && claim == live+n)
 }
