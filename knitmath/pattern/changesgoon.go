@@ -90,8 +90,7 @@ func (p *parser) changesAsSet(i int) int {
 	return way
 }
 
-var asSet = slices.Concat(thoseWays, wordings("as set", "as est", "as established", "as before", "correct", "as you have been", "as now",
-	"as already set", "in pattern", "as on previous rows", "as in the rows before"))
+var asSet = slices.Concat(theseWays, wordings("correct", "in pattern"))
 
 // stretchedSet reports whether all of the last rows that change the count go as far as there are stitches.
 func (p *parser) stretchedSet(n int) bool {

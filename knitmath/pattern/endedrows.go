@@ -107,32 +107,3 @@ func (r *runner) sideOfRow(l *Line, n int32) stitch.Side {
 	}
 	return stitch.SideUnspecified
 }
-
-// passesEnding works rows so many times that they come to a count. Where they are said to end on
-// the other side, the last row is left out if it is a plain one: "rep last 2 rows until 18 sts rem,
-// ending with a RS row".
-func (r *runner) passesEnding(l *Line, lines []int16, passes int) bool {
-	last := len(lines) - 1
-	end := l.info.endSide
-	if l.info.until == nil || end == stitch.SideUnspecified || r.round || passes < 1 || last < 1 || last%2 == 0 || lines[last] < 0 ||
-		r.side != end || r.side == stitch.SideUnspecified {
-		return r.passes(lines, passes, l.info.at)
-	}
-	if change, ok := r.changedBy(lines[last:]); !ok || change != 0 {
-		return r.passes(lines, passes, l.info.at)
-	}
-	return r.passes(lines, passes-1, l.info.at) && r.passes(lines[:last], 1, l.info.at)
-}
-
-// rowMore is 1 where rows that are not written are said to end on the other side than so many of
-// them do: a plain row follows the last that is shaped.
-func (r *runner) rowMore(info *lineInfo, rows int) int {
-	if info.endSide == stitch.SideUnspecified || r.round || r.side == stitch.SideUnspecified || rows == 0 {
-		return 0
-	}
-	last := r.side // of the last of an odd number of rows
-	if rows%2 == 0 {
-		last = last.Other()
-	}
-	return bit(last != info.endSide)
-}

@@ -49,7 +49,7 @@ func (r *runner) heelGoesOn(i int, lines []int16) bool {
 	r.compareGrowth(l, &h)
 	start, most, want := r.now, -1, int64(-1)
 	if l.info.counts != nil {
-		passes, _ := r.passesSaid(l, lines)
+		passes, _ := r.passesSaid(l, lines, true)
 		most = passes * len(lines)
 	}
 	if l.info.until != nil {

@@ -28,21 +28,23 @@ func (p *parser) inThisWay(line *Line) bool {
 	}
 	found := p.found.mark()
 	p.next = until
-	n := p.untilCount()
-	if n == nil && !p.untilAllWorked() {
+	if !p.untilTold(info) {
 		p.next = from
 		p.found.rewind(found)
 		return false
 	}
-	if n != nil && p.everyOtherIn(way, until) {
+	if info.until != nil && p.everyOtherIn(way, until) {
 		p.ask(ReasonUnread, p.tokens[way].to(p.tokens[until].span), "on which rows is this?")
 		info.kind = lineUnread
 		return true
 	}
-	info.kind, info.until, info.last, info.afresh, info.adapting = lineRepeat, n, 2, true, true
+	info.kind, info.last, info.afresh, info.adapting, info.inSet = lineRepeat, 2, true, !info.untilBetween, true
 	info.saidChange = p.changeSaid(from, until)
-	if p.everyRowIn(from, until) {
-		info.last = 1
+	switch {
+	case p.everyRowIn(from, until):
+		info.last, info.inSet = 1, false
+	case p.alternateIn(from, until):
+		info.inSet = false
 	}
 	p.reading(p.tokens[from].to(p.last()), "read as the last rows again and again, until the count is reached")
 	return true
@@ -145,6 +147,17 @@ func (p *parser) everyOtherIn(i, end int) bool {
 	return false
 }
 
+// alternateIn reports whether "every other rnd", "alt rows" stands between two tokens.
+func (p *parser) alternateIn(i, end int) bool {
+	for ; i < end; i++ {
+		if p.tokens[i].is("every", "each") && p.ordinalEnd(i+1) != 0 && p.ordinalValue(i+1) == 2 ||
+			p.tokens[i].is("other", "alt", "alternate") && p.tokens[i+1].row() {
+			return true
+		}
+	}
+	return false
+}
+
 // everyRowIn reports whether "every row" stands between two tokens.
 func (p *parser) everyRowIn(i, end int) bool {
 	for ; i < end; i++ {
@@ -155,29 +168,9 @@ func (p *parser) everyRowIn(i, end int) bool {
 	return false
 }
 
-// untilAllWorked passes over "until all heel sts have been worked": how many there are then is
-// what the text claims.
-func (p *parser) untilAllWorked() bool {
-	i := p.next + 1
-	if !p.tokens[i].is("all", "no") {
-		return false
-	}
-	for i++; p.tokens[i].is("the", "heel", "toe", "side", "more", "rem", "remaining", "of", "wrapped", "double"); i++ {
-	}
-	if !p.tokens[i].stitches() && !p.tokens[i].is("wraps") {
-		return false
-	}
-	for i++; p.tokens[i].is("have", "are", "been", "worked", "used", "in", "up", "remain", "at", "each", "side", "sides", "both", "decreased",
-		"consumed", "incorporated", "taken", "joined", "knit", "gone", "completed", "dec'd", "picked", "lifted"); i++ {
-	}
-	if !p.endsAt(i) && !p.tokens[i].is(",", ";", "-", "(") {
-		return false
-	}
-	p.next = i
-	return true
-}
-
-var theseWays = slices.Concat(thoseWays, wordings("thus", "in established manner", "dec as est", "as est", "as established", "so"))
+// theseWays are the ways to say that rows go on as they were.
+var theseWays = slices.Concat(thoseWays, wordings("thus", "in established manner", "dec as est", "as est", "as established", "so",
+	"as set", "as before", "as you have been", "as now", "as already set", "as on previous rows", "as in the rows before"))
 
 // changedBy is by how many stitches rows changed the count when they were worked: a repeat
 // has as many of its changes the next time.

@@ -2,6 +2,21 @@ package pattern
 
 // repeatUntil reads "until 76 sts rem", "to 40 sts", or a length.
 func (p *parser) repeatUntil(info *lineInfo) bool {
+	if p.untilTold(info) {
+		return true
+	}
+	if !p.measureAhead(p.next+1) && (!p.peek().is("until", "till", "til") || !p.endingKnown()) {
+		p.askTimes(info, p.peek().span)
+		return true
+	}
+	info.open = true
+	p.openLength()
+	return true
+}
+
+// untilTold reads until when rows are worked, where the text or the stitches tell it: to a count, of all stitches, of those between
+// markers or between turns, to so many rows or times, or until none is left to be worked. It takes nothing else.
+func (p *parser) untilTold(info *lineInfo) bool {
 	if p.untilBetween(info) {
 		return true
 	}
@@ -12,16 +27,11 @@ func (p *parser) repeatUntil(info *lineInfo) bool {
 	if p.untilRows(info) || p.untilTimes(info) {
 		return true
 	}
-	if !p.measureAhead(p.next+1) && !p.peek().is("until", "till", "til") {
-		p.askTimes(info, p.peek().span)
-		return true
+	end := p.allWorkedEnd(p.next)
+	if end == 0 {
+		return false
 	}
-	if !p.endingKnown() {
-		p.askTimes(info, p.peek().span)
-		return true
-	}
-	info.open, info.allWorked = true, p.untilAllWorked()
-	p.openLength()
+	p.next, info.open, info.allWorked = end, true, true
 	return true
 }
 

@@ -25,7 +25,8 @@ func (r *runner) repeat(i int) {
 		return
 	}
 	r.endsAmong(l, lines)
-	passes, ok := r.passesSaid(l, lines)
+	adapting := info.adapting && !(info.allWorked && r.fitAgain(lines) && r.keepsCount(lines[len(lines)-1]))
+	passes, ok := r.passesSaid(l, lines, adapting)
 	if !ok {
 		r.lost(l)
 		if info.endSide != stitch.SideUnspecified {
@@ -38,7 +39,7 @@ func (r *runner) repeat(i int) {
 	}
 	start := r.now
 	r.withoutEdges(l, func() {
-		if info.adapting { // the plain stitches between the changes are other ones each time
+		if adapting { // the plain stitches between the changes are other ones each time
 			ok = r.adaptingRows(l, lines, passes)
 		} else {
 			ok = r.passesEnding(l, lines, passes) && r.toSaidSide(info, lines)
@@ -56,7 +57,7 @@ func (r *runner) repeat(i int) {
 }
 
 // passesSaid is how often rows are worked again: a number of times, or until something is reached.
-func (r *runner) passesSaid(l *Line, lines []int16) (int, bool) {
+func (r *runner) passesSaid(l *Line, lines []int16, adapting bool) (int, bool) {
 	switch info := &l.info; {
 	case info.counts != nil:
 		passes := at(info.counts, r.size)
@@ -64,7 +65,7 @@ func (r *runner) passesSaid(l *Line, lines []int16) (int, bool) {
 			passes = max(passes-r.already(lines), 0)
 		}
 		return passes, true
-	case info.adapting:
+	case adapting:
 		return r.passesAdapting(l, lines)
 	case info.untilTurned != turnedNone:
 		return r.passesTurned(l, lines)
@@ -79,7 +80,7 @@ func (r *runner) passesSaid(l *Line, lines []int16) (int, bool) {
 // adaptingRows works so many passes of rows whose plain stitches are other ones each time: they
 // come to the count that is said.
 func (r *runner) adaptingRows(l *Line, lines []int16, passes int) bool {
-	info, rows, end := &l.info, len(lines), int64(0)
+	info, end := &l.info, int64(0)
 	counted := info.counts != nil && r.known
 	if counted {
 		r.compareFewer(l, lines)
@@ -89,7 +90,7 @@ func (r *runner) adaptingRows(l *Line, lines []int16, passes int) bool {
 			return false
 		}
 	}
-	if !r.plain(passes*rows+r.rowMore(info, passes*rows), info.at) {
+	if !r.plain(r.rowsInAll(l, lines, passes), info.at) {
 		return false
 	}
 	if passes > 0 {
@@ -186,15 +187,18 @@ func (r *runner) repeated(info *lineInfo) ([]int16, bool) {
 		return r.patternRows(info)
 	}
 	if info.ranges == nil {
-		n := len(r.history)
-		if info.last > n {
+		n, last := len(r.history), info.last
+		if info.inSet {
+			last = max(r.setOfRows(), 1)
+		}
+		if last > n {
 			if r.wanted(ReasonNoRow, info.at) {
 				r.fault(KindMistake, ReasonNoRow, info.at, 0, "only "+report.CountOf(n, "rows")+" came before")
 			}
 			return nil, false
 		}
-		r.spend(info.last / chargedNames)
-		r.lines = append(r.lines, r.history[n-info.last:]...)
+		r.spend(last / chargedNames)
+		r.lines = append(r.lines, r.history[n-last:]...)
 		return r.lines, true
 	}
 	for _, q := range info.ranges {

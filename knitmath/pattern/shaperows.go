@@ -73,7 +73,7 @@ func (r *runner) noneToShape(l *Line) {
 // every RS row 5 times, ending with a WS row".
 func (r *runner) toEndSide(l *Line) {
 	n := len(l.info.parts)
-	if r.round || n == 0 || l.info.endSide == stitch.SideUnspecified || r.side != l.info.endSide {
+	if n == 0 || l.info.endKind != endEven && (r.round || l.info.endSide == stitch.SideUnspecified || r.side != l.info.endSide) {
 		return
 	}
 	if s := &l.info.parts[n-1]; s.side != stitch.SideUnspecified || at(s.interval, r.size) > 1 {

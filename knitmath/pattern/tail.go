@@ -83,7 +83,7 @@ func (p *parser) tailStop() tailKind {
 		return tailNext
 	}
 	if p.accept(".") {
-		if p.claimAhead() || p.needlesAhead(p.next) {
+		if p.claimAhead() || p.needlesAhead(p.next) || p.endsInSentence(p.next) {
 			return tailMore
 		}
 		p.next--

@@ -21,6 +21,10 @@ func (p *parser) ending(info *lineInfo) {
 		p.next, info.endRow = end, row
 		return
 	}
+	if end, kind := p.endingKind(p.next + 1); end != 0 && (info.until != nil || info.kind == lineShape) {
+		p.next, info.endKind = end, kind
+		return
+	}
 	if !p.endingSide(info) {
 		p.next++
 	}

@@ -133,6 +133,7 @@ type lineInfo struct {
 	open     bool        // until a length
 	endSide  stitch.Side // "ending with a WS row"
 	endRow   int32       // "ending with Row 3", 0 if it is not said
+	endKind  endKind     // "ending with a dec rnd"
 	op       stitch.Op
 	ownLine  int
 
@@ -208,6 +209,7 @@ type lineInfo struct {
 	wrappedAt     span
 	edges1        []int       // stitches at the edges that are kept out of a stitch pattern
 	adapting      bool        // the rows are worked with as many plain stitches as there are
+	inSet         bool        // they are the last that make a set
 	centre        []int       // markers are placed on either side of so many stitches in the middle
 	tellsPart     bool        // a sentence that only tells says the count of a part
 	saidChange    []int       // by how many stitches it says that the rows before, that go on, change the count; nil if not

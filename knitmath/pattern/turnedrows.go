@@ -32,18 +32,29 @@ func (r *runner) toSaidSide(info *lineInfo, lines []int16) bool {
 	return r.pass(lines[:1], info.at)
 }
 
-// turnsToEnd is how often such rows are worked until no stitch is left behind the turn.
+// turnsToEnd is how often such rows are worked until the last of them that turns leaves no stitch behind its turn.
 func (r *runner) turnsToEnd(lines []int16) (int, bool) {
+	last := len(lines) - 1
+	for last >= 0 && (lines[last] < 0 || r.profile(int(lines[last])).turn == 0) {
+		last--
+	}
 	t := *r
-	for n := 1; int64(n) <= r.now.total(); n++ {
-		next, ok := t.tried(lines)
-		if !ok {
-			return 0, false
+	for n := 1; last >= 0 && int64(n) <= r.now.total(); n++ {
+		turned, ok := t.tried(lines[:last+1])
+		next, fits := turned, ok
+		if last < len(lines)-1 {
+			next, fits = t.tried(lines)
 		}
-		if next.now.behind == 0 {
-			return n, next.turned != 0
+		if !fits || turned.now.behind == 0 {
+			return n, fits && turned.turned != 0
 		}
 		t = next
 	}
 	return 0, false
+}
+
+// fitAgain reports whether the rows fit the stitches as they are now.
+func (r *runner) fitAgain(lines []int16) bool {
+	_, ok := r.tried(lines)
+	return ok
 }
