@@ -92,7 +92,8 @@ func (w *teller) constant(n int) []int { return w.each(func(int) int { return n 
 // count is how a count is claimed.
 func (w *teller) count(n []int) string {
 	s := w.shown(n)
-	return w.one(". "+s+" sts.", " - "+s+" sts.", ": "+s+" sts.", " ("+s+" sts).", ". "+s+" sts rem.", ". ["+s+" sts]", ". "+s+" stitches.")
+	return w.one(". "+s+" sts.", " - "+s+" sts.", ": "+s+" sts.", " ("+s+" sts).", ". "+s+" sts rem.", ". ["+s+" sts]",
+		". "+s+" stitches.")
 }
 
 // judged is the verdict on a text: right, silently wrong, or not agreed with.
@@ -128,7 +129,8 @@ func sweepTold(t *testing.T, name string, floor int, seed int64, write func(*tel
 		case ok:
 			right++
 		case agrees:
-			t.Errorf("%s: agreed with, and is not %v stitches in %v rows: %v in %v\n%s", name, c.ends, c.rows, out.EndStitches, out.WorkedRows, c.text)
+			t.Errorf("%s: agreed with, and is not %v stitches in %v rows: %v in %v\n%s", name, c.ends, c.rows, out.EndStitches, out.WorkedRows,
+				c.text)
 		case testing.Verbose():
 			t.Logf("%s: not read: %v in %v, wants %v in %v: %s\n%s", name, out.EndStitches, out.WorkedRows, c.ends, c.rows,
 				judgedText(out.Findings), c.text)

@@ -38,7 +38,7 @@ func (p *parser) inThisWay(line *Line) bool {
 		info.kind = lineUnread
 		return true
 	}
-	info.kind, info.last, info.afresh, info.adapting, info.inSet = lineRepeat, 2, true, !info.untilBetween, true
+	info.kind, info.last, info.afresh, info.adapting, info.inSet = lineRepeat, 2, true, true, true
 	info.saidChange = p.changeSaid(from, until)
 	switch {
 	case p.everyRowIn(from, until):
@@ -192,11 +192,8 @@ func (r *runner) changedBy(lines []int16) (change int64, ok bool) {
 // does not come out is asked: the rows between may be other ones.
 func (r *runner) passesAdapting(l *Line, lines []int16) (int, bool) {
 	r.compareFewer(l, lines)
-	want, said := r.claim(l)
-	switch {
-	case l.info.until != nil:
-		want = int64(at(l.info.until, r.size))
-	case !said:
+	want, said := r.countUntil(l)
+	if !said {
 		r.fault(KindQuestion, ReasonOpenRows, l.info.at, 0, "how many stitches are there then?")
 		r.known = false
 		return 0, false

@@ -25,7 +25,7 @@ func (r *runner) repeat(i int) {
 		return
 	}
 	r.endsAmong(l, lines)
-	adapting := info.adapting && !(info.allWorked && r.fitAgain(lines) && r.keepsCount(lines[len(lines)-1]))
+	adapting := info.adapting && !r.worksAsWritten(info, lines)
 	passes, ok := r.passesSaid(l, lines, adapting)
 	if !ok {
 		r.lost(l)
@@ -48,7 +48,7 @@ func (r *runner) repeat(i int) {
 	if !ok {
 		return
 	}
-	if info.untilBetween {
+	if info.untilBetween && !adapting {
 		r.checkBetween(l)
 	}
 	r.ended(l)
@@ -80,9 +80,9 @@ func (r *runner) passesSaid(l *Line, lines []int16, adapting bool) (int, bool) {
 // adaptingRows works so many passes of rows whose plain stitches are other ones each time: they
 // come to the count that is said.
 func (r *runner) adaptingRows(l *Line, lines []int16, passes int) bool {
-	info, end := &l.info, int64(0)
-	counted := info.counts != nil && r.known
-	if counted {
+	info := &l.info
+	end, _ := r.countUntil(l)
+	if info.counts != nil && r.known {
 		r.compareFewer(l, lines)
 		change, ok := r.changedBy(lines)
 		if end = r.now.total() + change*int64(passes); !ok || end < 0 {
@@ -94,14 +94,7 @@ func (r *runner) adaptingRows(l *Line, lines []int16, passes int) bool {
 		return false
 	}
 	if passes > 0 {
-		want, _ := r.claim(l)
-		if info.until != nil {
-			want = int64(at(info.until, r.size))
-		}
-		if counted {
-			want = end
-		}
-		r.begin(want)
+		r.begin(end)
 	}
 	return true
 }

@@ -38,3 +38,21 @@ func (r *runner) setOfRows() int {
 
 // maxSet is how far back the rows of a set are looked for.
 const maxSet = 40
+
+// worksAsWritten reports whether rows that go on "in this way" are those that are written: an edging that is worked until nothing
+// is left beside it, and rows between markers.
+func (r *runner) worksAsWritten(info *lineInfo, lines []int16) bool {
+	return (info.untilBetween || info.allWorked && r.keepsCount(lines[len(lines)-1])) && r.fitAgain(lines)
+}
+
+// countUntil is the count that rows are worked until: the one that is said, that with so many stitches between the markers, or
+// the one that is claimed.
+func (r *runner) countUntil(l *Line) (int64, bool) {
+	switch n, ok := r.betweenTwo(); {
+	case l.info.untilBetween:
+		return r.now.total() + int64(at(l.info.until, r.size)) - n, ok
+	case l.info.until != nil:
+		return int64(at(l.info.until, r.size)), true
+	}
+	return r.claim(l)
+}

@@ -12,7 +12,8 @@ func TestUntilWords(t *testing.T) {
 		name  string
 		write func(*teller) toldCase
 		floor int // of a hundred
-	}{{"ends until", endsUntil, 60}, {"rows until", rowsUntil, 40}, {"crown until", crownUntil, 98}, {"length until", lengthUntil, 78}, {"to a point", toAPoint, 98},
+	}{{"ends until", endsUntil, 60}, {"rows until", rowsUntil, 40}, {"crown until", crownUntil, 98}, {"length until", lengthUntil, 78},
+		{"to a point", toAPoint, 98},
 		{"worked off", workedOff, 48}, {"short until", shortUntil, 0}, {"gusset until", gussetUntil, 40}, {"rows told", rowsToldUntil, 92}} {
 		t.Run(kind.name, func(t *testing.T) { sweepTold(t, kind.name, kind.floor, int64(i+1), kind.write) })
 	}
@@ -98,13 +99,15 @@ func rowsUntil(w *teller) toldCase {
 		"until st count is "+s, "until you have increased to "+s+" sts", "until there are "+s+" sts in total", "till you have "+s+" sts",
 		"until there are "+s+" on the needle", "until you have a total of "+s+" sts", "until stitch count reaches "+s,
 		"until "+s+" sts have been reached", "until there are "+s+" sts altogether")
-	tail := w.one(".", ".", ", ending with a "+w.one("WS row", "wrong side row", "WS row worked")+".", ", ending with RS facing for next row.",
+	tail := w.one(".", ".", ", ending with a "+w.one("WS row", "wrong side row", "WS row worked")+".",
+		", ending with RS facing for next row.",
 		", ending with Row 2.", ". End with a WS row.")
 	if w.Intn(3) == 0 && which[0] != 'A' {
 		which = w.one("Keeping patt correct, ", "Changing to a longer needle when necessary, ", "Taking new sts into patt, ") +
 			string(which[0]|32) + which[1:]
 	}
-	return toldCase{"CO " + w.n(start) + " sts.\n" + first + "\n" + second + "\n" + which + " " + u + tail + "\nNext row: Knit. " + s + " sts.",
+	return toldCase{"CO " + w.n(start) + " sts.\n" + first + "\n" + second + "\n" + which + " " + u + tail + "\nNext row: Knit. " + s +
+		" sts.",
 		nil, end, plus(fold(2, times), w.constant(1)), false}
 }
 
@@ -125,13 +128,16 @@ func crownUntil(w *teller) toldCase {
 	text := w.one("Rnd 1: ", "1st rnd: ", "Dec rnd: ") + dec(k) + " " + w.shown(at2) + " sts.\n" +
 		w.one("Rnd 2: Knit.", "2nd rnd: K.", "Next rnd: Knit.", "Knit 1 rnd.") + "\n" +
 		w.one("Rnd 3: ", "3rd rnd: ", "Next rnd: ") + dec(less(k, w.constant(1))) + " " + w.shown(at3) + " sts.\n"
-	go1 := w.one("Cont in this way", "Continue in this manner", "Continue to dec in this way", "Cont dec as set", "Continue decreasing as est",
-		"Cont in this way, dec "+strconv.Itoa(t)+" sts on every other rnd,", "Continue decreasing "+strconv.Itoa(t)+" sts every other rnd in this manner",
+	go1 := w.one("Cont in this way", "Continue in this manner", "Continue to dec in this way", "Cont dec as set",
+		"Continue decreasing as est",
+		"Cont in this way, dec "+strconv.Itoa(t)+" sts on every other rnd,",
+		"Continue decreasing "+strconv.Itoa(t)+" sts every other rnd in this manner",
 		"Continue as set, working 1 st fewer between decs,", "Cont as est, working one less st between decreases each time,",
 		"Cont to dec "+strconv.Itoa(t)+" sts every alt rnd in this way", "Cont dec in this manner on every alt rnd",
 		"Continue in this manner, decreasing on every other round,", "Cont to dec on every alt round as set")
 	s := "«" + strconv.Itoa(t*m) + "»"
-	u := w.one("until "+s+" sts rem", "until "+s+" sts remain", "until there are "+s+" sts left", "to "+s+" sts", "until there are "+s+" sts",
+	u := w.one("until "+s+" sts rem", "until "+s+" sts remain", "until there are "+s+" sts left", "to "+s+" sts",
+		"until there are "+s+" sts",
 		"until you have "+s+" sts", "until only "+s+" sts remain", "until you have "+s+" sts left")
 	tail, rows := ".", less(fold(2, steps), w.constant(1))
 	switch w.Intn(3) {
@@ -159,19 +165,23 @@ func crownUntil(w *teller) toldCase {
 func lengthUntil(w *teller) toldCase {
 	start := w.each(func(i int) int { return 40 + 4*i })
 	cm := w.n(w.each(func(i int) int { return 12 + i }))
-	go1 := w.one("Cont in St st", "Work even", "Work straight", "Cont straight", "Cont in garter st", "Work in patt", "Cont without shaping",
+	go1 := w.one("Cont in St st", "Work even", "Work straight", "Cont straight", "Cont in garter st", "Work in patt",
+		"Cont without shaping",
 		"Work in k2, p2 rib", "Continue in stocking stitch", "Proceed in st st", "Keep working in rib", "Cont as set", "Cont in patt as set",
 		"Work even in patt", "Rep last 2 rows", "Knit every row", "Rep these 2 rows", "Cont in patt, keeping continuity,", "Continue even")
 	u := w.one("until work measures "+cm+" cm", "until piece measures "+cm+" cm from beg", "until armhole measures "+cm+" cm",
-		"until armhole measures same as back", "until work measures same as back to armholes", "until back measures "+cm+" cm from cast-on edge",
+		"until armhole measures same as back", "until work measures same as back to armholes",
+		"until back measures "+cm+" cm from cast-on edge",
 		"until piece is same length as back to shoulder", "until work is "+cm+" cm long", "until sleeve measures "+cm+" cm or desired length",
 		"until front matches back to start of armhole shaping", "until the work measures "+cm+" cm", "until total length is "+cm+" cm",
 		"for "+cm+" cm", "until the same length as the back to the armholes", "until piece measures same length as back to underarm",
 		"until work from beg measures "+cm+" cm", "until length from cast-on is "+cm+" cm", "until strip fits along front edge",
 		"until the armhole is as deep as that of the back", "until same number of rows have been worked as on back to armhole")
-	tail := w.one("", "", ", ending with a WS row", ", ending with RS facing for next row", ", ending after a WS row", ", ending on a WS row",
+	tail := w.one("", "", ", ending with a WS row", ", ending with RS facing for next row", ", ending after a WS row",
+		", ending on a WS row",
 		", ending with a purl row", ", finishing with a wrong side row", ", RS facing for next row", ", end with a WS row")
-	return toldCase{"CO " + w.n(start) + " sts.\nRow 1 (RS): Knit.\nRow 2: Purl.\n" + go1 + " " + u + tail + ".\nNext row: Knit, dec 2 sts evenly across. " +
+	return toldCase{"CO " + w.n(start) + " sts.\nRow 1 (RS): Knit.\nRow 2: Purl.\n" + go1 + " " + u + tail +
+		".\nNext row: Knit, dec 2 sts evenly across. " +
 		w.shown(less(start, w.constant(2))) + " sts.", nil, less(start, w.constant(2)), nil, false}
 }
 
@@ -190,9 +200,11 @@ func toAPoint(w *teller) toldCase {
 	if first == "Dec row: K1, k2tog, k to end." {
 		left = 3
 	}
-	u := w.one("until "+strconv.Itoa(left)+" sts rem", "until "+strconv.Itoa(left)+" sts remain", "until there are "+strconv.Itoa(left)+" sts left", "until only "+strconv.Itoa(left)+" sts rem")
+	u := w.one("until "+strconv.Itoa(left)+" sts rem", "until "+strconv.Itoa(left)+" sts remain",
+		"until there are "+strconv.Itoa(left)+" sts left", "until only "+strconv.Itoa(left)+" sts rem")
 	last := map[int]string{3: w.one("K3tog", "Sl 1, k2tog, psso", "Sk2p", "P3tog"), 2: w.one("K2tog", "P2tog")}[left]
-	end := w.one(". "+last+" and fasten off.", ". Next row: "+last+". Fasten off.", ". "+last+". Fasten off.", "; "+strings.ToLower(last)+" and fasten off.",
+	end := w.one(". "+last+" and fasten off.", ". Next row: "+last+". Fasten off.", ". "+last+". Fasten off.",
+		"; "+strings.ToLower(last)+" and fasten off.",
 		".\nNext row: "+last+". Fasten off rem st.", ". Next row: "+last+". Fasten off last st.", ". Next row: "+last+", fasten off.")
 	return toldCase{"CO " + strconv.Itoa(start) + " sts.\n" + first + "\n" + rep + " " + u + end, nil, []int{0}, nil, false}
 }
@@ -201,7 +213,8 @@ func toAPoint(w *teller) toldCase {
 func workedOff(w *teller) toldCase {
 	n := 4 + w.Intn(4)
 	k := strconv.Itoa(n)
-	co := w.one("CO "+k+" sts onto left needle.", "Using the knitted method, cast on "+k+" sts onto left needle.", "Cast on "+k+" sts at beg of needle.")
+	co := w.one("CO "+k+" sts onto left needle.", "Using the knitted method, cast on "+k+" sts onto left needle.",
+		"Cast on "+k+" sts at beg of needle.")
 	gloss := w.one("", "", " (last st of edging tog with next st of shawl)", " (1 edging st and 1 shawl st)")
 	first := "Row 1: K" + strconv.Itoa(n-1) + ", k2tog" + gloss + ", turn.\n"
 	second := w.one("Row 2: Sl 1, k"+strconv.Itoa(n-1)+".", "Row 2: Sl 1, k to end.", "Row 2: K"+k+".")
@@ -209,12 +222,16 @@ func workedOff(w *teller) toldCase {
 		second = "Row 2: Sl 1, k" + strconv.Itoa(n-1) + "."
 	}
 	rep := w.one("Rep these 2 rows", "Rep Rows 1 and 2", "Repeat the last 2 rows", "Cont in this way", "Rep last 2 rows")
-	u := w.one("until all sts have been worked off", "until all shawl sts have been worked", "until all the shawl sts have been worked off",
-		"until no shawl sts remain", "until all sts of the shawl are worked off", "until all sts of body are used", "until every shawl st has been worked",
+	u := w.one("until all sts have been worked off", "until all shawl sts have been worked",
+		"until all the shawl sts have been worked off",
+		"until no shawl sts remain", "until all sts of the shawl are worked off", "until all sts of body are used",
+		"until every shawl st has been worked",
 		"until all live sts have been worked", "until all sts from edge have been used up", "until all shawl sts are bound off",
-		"until all the sts of shawl have been consumed", "until all border sts have been used", "until only edging sts remain", "until the shawl sts are used up")
+		"until all the sts of shawl have been consumed", "until all border sts have been used", "until only edging sts remain",
+		"until the shawl sts are used up")
 	edge := 20 + 2*w.Intn(4)
-	return toldCase{"CO " + strconv.Itoa(edge) + " sts. Knit 4 rows.\n" + co + "\n" + first + second + "\n" + rep + " " + u + ". «" + k + "» sts.", nil,
+	return toldCase{"CO " + strconv.Itoa(edge) + " sts. Knit 4 rows.\n" + co + "\n" + first + second + "\n" + rep + " " + u + ". «" + k +
+		"» sts.", nil,
 		[]int{n}, []int{4 + 2*edge}, false}
 }
 
@@ -223,19 +240,26 @@ func shortUntil(w *teller) toldCase {
 	n := 24 + 2*w.Intn(4)
 	left := 4 + w.Intn(4)
 	wrap := w.one("w&t", "wrap and turn", "W&T", "wrap next st, turn")
-	text := "Row 1 (RS): K" + strconv.Itoa(n-1) + ", " + wrap + ".\nRow 2: P" + strconv.Itoa(n-2) + ", " + wrap + ".\nRow 3: K" + strconv.Itoa(n-3) + ", " + wrap + ".\nRow 4: P" + strconv.Itoa(n-4) +
+	text := "Row 1 (RS): K" + strconv.Itoa(n-1) + ", " + wrap + ".\nRow 2: P" + strconv.Itoa(n-2) + ", " + wrap + ".\nRow 3: K" +
+		strconv.Itoa(n-3) + ", " + wrap + ".\nRow 4: P" + strconv.Itoa(n-4) +
 		", " + wrap + ".\n"
-	go1 := w.one("Continue as set, working 1 st fewer before each wrap,", "Cont in this way, working one st less each row,", "Cont in this manner",
-		"Continue in this way, working 1 st less before each turn,", "Cont as set", "Continue in this manner, working 1 st fewer on each row,",
+	go1 := w.one("Continue as set, working 1 st fewer before each wrap,", "Cont in this way, working one st less each row,",
+		"Cont in this manner",
+		"Continue in this way, working 1 st less before each turn,", "Cont as set",
+		"Continue in this manner, working 1 st fewer on each row,",
 		"Cont working 1 st less on each row")
 	last := n - 2*left // the last row works so many
-	u := w.one("until "+strconv.Itoa(left)+" sts rem unworked at each end", "until there are "+strconv.Itoa(left)+" sts unworked at each end",
+	u := w.one("until "+strconv.Itoa(left)+" sts rem unworked at each end",
+		"until there are "+strconv.Itoa(left)+" sts unworked at each end",
 		"until "+strconv.Itoa(left)+" sts are wrapped on each side", "until there are "+strconv.Itoa(left)+" wrapped sts at each side",
 		"until "+strconv.Itoa(left)+" sts remain unworked on each side", "until you have "+strconv.Itoa(left)+" wrapped sts on each side",
-		"until the row \"P"+strconv.Itoa(last)+", "+wrap+"\" has been completed", "until you have worked \"P"+strconv.Itoa(last)+", "+wrap+"\"",
-		"until "+strconv.Itoa(last)+" sts rem unwrapped", "until "+strconv.Itoa(last)+" sts remain between the wraps", "until "+strconv.Itoa(left)+" sts at each end have been wrapped",
+		"until the row \"P"+strconv.Itoa(last)+", "+wrap+"\" has been completed",
+		"until you have worked \"P"+strconv.Itoa(last)+", "+wrap+"\"",
+		"until "+strconv.Itoa(last)+" sts rem unwrapped", "until "+strconv.Itoa(last)+" sts remain between the wraps",
+		"until "+strconv.Itoa(left)+" sts at each end have been wrapped",
 		"until "+strconv.Itoa(last)+" sts rem unwrapped in the centre")
-	return toldCase{w.one("CO ", "The heel is worked over ", "Heel is worked over ") + strconv.Itoa(n) + " sts.\n" + text + go1 + " " + u + ".\nNext row: K to end, picking up the wraps. «" + strconv.Itoa(n) + "» sts.", []int{n},
+	return toldCase{w.one("CO ", "The heel is worked over ", "Heel is worked over ") + strconv.Itoa(n) + " sts.\n" + text + go1 + " " + u +
+		".\nNext row: K to end, picking up the wraps. «" + strconv.Itoa(n) + "» sts.", []int{n},
 		[]int{n}, []int{2*left + 1}, false}
 }
 
@@ -247,14 +271,19 @@ func gussetUntil(w *teller) toldCase {
 	between := 1 + 2*reps
 	end := start + 1 + 2*(reps)
 	text := "Set-up rnd: K" + strconv.Itoa(half) + ", pm, M1, pm, k to end. «" + strconv.Itoa(start+1) + "» sts.\n" +
-		"Inc rnd: K to m, sm, M1L, k to m, M1R, sm, k to end. «" + strconv.Itoa(start+3) + "» sts.\n" + w.one("Next rnd: Knit.", "Knit 1 rnd.") + "\n"
+		"Inc rnd: K to m, sm, M1L, k to m, M1R, sm, k to end. «" + strconv.Itoa(start+3) + "» sts.\n" + w.one("Next rnd: Knit.",
+		"Knit 1 rnd.") + "\n"
 	rep := w.one("Rep last 2 rnds", "Rep these 2 rnds", "Repeat the last two rounds", "Work the last 2 rnds")
 	b := "«" + strconv.Itoa(between) + "»"
-	u := w.one("until there are "+b+" sts between markers", "until you have "+b+" sts between the markers", "until "+b+" sts lie between markers",
-		"until there are "+b+" sts between the two markers", "until "+b+" sts are between markers", "until there are "+b+" gusset sts between markers",
+	u := w.one("until there are "+b+" sts between markers", "until you have "+b+" sts between the markers",
+		"until "+b+" sts lie between markers",
+		"until there are "+b+" sts between the two markers", "until "+b+" sts are between markers",
+		"until there are "+b+" gusset sts between markers",
 		"until there are "+b+" gusset sts", "until you have "+b+" thumb sts between markers", "until there are "+b+" sts for thumb",
-		"until "+b+" thumb gusset sts have been made", "until gusset has "+b+" sts", "until "+b+" sts between markers", "until there are "+b+" thumb sts")
-	return toldCase{"CO " + strconv.Itoa(start) + " sts and join in the rnd.\n" + text + rep + " " + u + ". «" + strconv.Itoa(end) + "» sts.", nil,
+		"until "+b+" thumb gusset sts have been made", "until gusset has "+b+" sts", "until "+b+" sts between markers",
+		"until there are "+b+" thumb sts")
+	return toldCase{"CO " + strconv.Itoa(start) + " sts and join in the rnd.\n" + text + rep + " " + u + ". «" + strconv.Itoa(end) +
+		"» sts.", nil,
 		[]int{end}, []int{1 + 2*reps}, true}
 }
 
@@ -263,10 +292,15 @@ func rowsToldUntil(w *teller) toldCase {
 	start := w.each(func(i int) int { return 20 + 4*i })
 	n := w.each(func(i int) int { return 16 + 2*i })
 	s := w.n(n)
-	u := w.one("until "+s+" rows have been worked", "until "+s+" rows are complete", "until you have worked "+s+" rows", "until "+s+" rows have been completed",
-		"until "+s+" rows in all have been worked", "for "+s+" rows in all", "until a total of "+s+" rows has been worked", "until there are "+s+" rows",
-		"until "+s+" rows are done", "until you have completed "+s+" rows", "until "+s+" rows in total have been worked", "till "+s+" rows have been worked")
-	rep := w.one("Rep these 2 rows", "Rep Rows 1 and 2", "Repeat last 2 rows", "Cont in this way", "Work these two rows", "Cont to rep these 2 rows")
-	return toldCase{"CO " + w.n(start) + " sts.\nRow 1 (RS): Sl 1, k to end.\nRow 2: Sl 1, p to end.\n" + rep + " " + u + ".\nNext row: K2tog, k to end. " +
+	u := w.one("until "+s+" rows have been worked", "until "+s+" rows are complete", "until you have worked "+s+" rows",
+		"until "+s+" rows have been completed",
+		"until "+s+" rows in all have been worked", "for "+s+" rows in all", "until a total of "+s+" rows has been worked",
+		"until there are "+s+" rows",
+		"until "+s+" rows are done", "until you have completed "+s+" rows", "until "+s+" rows in total have been worked",
+		"till "+s+" rows have been worked")
+	rep := w.one("Rep these 2 rows", "Rep Rows 1 and 2", "Repeat last 2 rows", "Cont in this way", "Work these two rows",
+		"Cont to rep these 2 rows")
+	return toldCase{"CO " + w.n(start) + " sts.\nRow 1 (RS): Sl 1, k to end.\nRow 2: Sl 1, p to end.\n" + rep + " " + u +
+		".\nNext row: K2tog, k to end. " +
 		w.shown(less(start, w.constant(1))) + " sts.", nil, less(start, w.constant(1)), plus(n, w.constant(1)), false}
 }

@@ -45,6 +45,6 @@ func (p *parser) worksStitches(i int) int {
 }
 
 // stitchesOf are words before "sts" and after "sts of" that say which stitches are worked off one by one.
-var stitchesOf = []string{"the", "more", "rem", "remaining", "of", "live", "held", "wrapped", "double", "other", "on", "from", "your", "these",
-	"unworked", "original", "heel", "toe", "side", "shawl", "edging", "edge", "border", "blanket", "body", "needle", "needles", "wrap", "scarf",
-	"main", "piece", "centre", "center", "cushion", "top", "neck", "back", "holder"}
+var stitchesOf = []string{"the", "more", "rem", "remaining", "of", "live", "held", "wrapped", "double", "other", "on", "from", "your",
+	"these", "unworked", "original", "heel", "toe", "side", "shawl", "edging", "edge", "border", "blanket", "body", "needle", "needles",
+	"wrap", "scarf", "main", "piece", "centre", "center", "cushion", "top", "neck", "back", "holder"}
