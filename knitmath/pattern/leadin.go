@@ -69,7 +69,20 @@ func (p *parser) leadWords() int {
 	if p.changesLed() {
 		return 0
 	}
-	return max(p.leadEnd(p.next), p.castLed(p.next), p.markersLabel(p.next))
+	return max(p.leadEnd(p.next), p.castLed(p.next), p.markersLabel(p.next), p.mindedLed(p.next))
+}
+
+// mindedLed is the index after what is minded in what follows, "Changing to a longer needle when necessary,"; 0 if that is not
+// what stands at token i.
+func (p *parser) mindedLed(i int) int {
+	if !mindings[p.tokens[i].text] {
+		return 0
+	}
+	end := p.besideEnd(i)
+	if end == 0 || !p.tokens[end].is(",") || !p.verbAt(end+1) {
+		return 0
+	}
+	return end + 1
 }
 
 // castLed is the index of the first cast-on of a text in the clause at token i, behind words about yarn and needles, "Take No. 14

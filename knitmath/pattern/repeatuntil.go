@@ -35,37 +35,58 @@ func (p *parser) untilTold(info *lineInfo) bool {
 	return true
 }
 
-// untilBetween reads "until there are 30 sts between markers".
+// untilBetween reads "until there are 30 sts between markers", "until 13 gusset sts have been made", "until you have 11 sts for thumb".
 func (p *parser) untilBetween(info *lineInfo) bool {
 	save := p.next
-	n := p.untilCount()
+	n, gusset := p.untilCount(), false
 	if n == nil {
-		n = p.untilPart()
+		n, gusset = p.untilPart()
 	}
-	if n != nil && p.accept("between", "btwn") {
-		p.accept("the", "two", "2", "gusset", "thumb")
-		if p.accept("markers", "m", "ms", "marker") {
-			info.until, info.untilBetween = n, true
-			return true
-		}
+	for p.accept("lie", "lying", "for", "in", "of", "the", "each") {
+	}
+	gusset = p.accept("gusset", "thumb") || gusset
+	for p.accept("gusset", "thumb", "have", "been", "made", "are", "on") {
+	}
+	if n != nil && (p.acceptEnd(p.betweenMarkers(p.next)) || gusset && p.clauseEnds()) {
+		info.until, info.untilBetween = n, true
+		return true
 	}
 	p.next = save
 	return false
 }
 
-// untilPart reads "until there are 13 gusset sts"; nil, and nothing taken, if that is not what stands here.
-func (p *parser) untilPart() []int {
+// betweenMarkers is the index after "between the two gusset markers" at token i; 0 if that is not what stands there.
+func (p *parser) betweenMarkers(i int) int {
+	if !p.acceptedAt(&i, "between", "btwn") {
+		return 0
+	}
+	for p.acceptedAt(&i, "the", "two", "2", "gusset", "thumb", "both", "side") {
+	}
+	if !p.acceptedAt(&i, "markers", "m", "ms", "marker") {
+		return 0
+	}
+	return i
+}
+
+// untilPart reads "until there are 13 gusset sts" and whether they are those of a gusset; nil, and nothing taken, if that is not
+// what stands here.
+func (p *parser) untilPart() (n []int, gusset bool) {
 	save := p.next
-	p.next++
-	p.acceptAll("there", "are")
-	p.acceptAll("you", "have")
+	if !p.accept("until", "till", "til") {
+		return nil, false
+	}
+	for p.accept("there", "are", "you", "have", "a", "total", "of") || p.peek().is("gusset", "thumb", "the") && p.tokens[p.next+1].is("gusset",
+		"thumb", "has", "measures", "contains") && p.accept("gusset", "thumb", "the") || p.accept("has", "contains") {
+		gusset = gusset || p.tokens[p.next-1].is("gusset", "thumb")
+	}
 	if end, _ := p.sizedEnd(p.next); end != 0 && p.ofPart(end) != 0 {
+		gusset = gusset || p.tokens[end].is("gusset", "thumb")
 		n := p.number()
 		p.next = p.ofPart(p.next) + 1
-		return without(n)
+		return without(n), gusset
 	}
 	p.next = save
-	return nil
+	return nil, false
 }
 
 // untilRows reads "until 10 rows have been worked in all", "until you have worked 10 rows".
@@ -139,11 +160,11 @@ func (p *parser) untilCount() []int {
 	}
 	bare := false
 	for p.accept(beforeCount...) {
-		bare = p.tokens[p.next-1].is("is", "equals")
+		bare = bare || p.tokens[p.next-1].is("is", "equals", "reaches", "count", "number")
 	}
 	end, _ := p.sizedEnd(p.next)
-	if end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("rem", "remain", "remains") && !(bare && p.clauseStopsAt(end)) ||
-		p.tokens[end+1].is("before", "from") {
+	if end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("rem", "remain", "remains") && p.phraseEnd(end, countedOn) == 0 &&
+		!(bare && p.clauseStopsAt(end)) || p.tokens[end+1].is("before", "from") {
 		p.next = save
 		return nil
 	}
@@ -161,7 +182,7 @@ func (p *parser) untilCount() []int {
 var (
 	beforeCount = []string{"there", "are", "only", "you", "have", "a", "total", "of", "remain", "remains", "rem", "left", "with", "just",
 		"the", "stitch", "count", "number", "sts", "stitches", "is", "equals", "reaches", "all", "needle", "on", "needles", "hold", "holds",
-		"exactly", "your", "reached", "work", "again", "back", "to"}
+		"exactly", "your", "reached", "work", "again", "back", "to", "st", "reduced", "increased", "decreased", "down", "up", "been", "has"}
 	afterCount = []string{"st", "sts", "stitch", "stitches", "rem", "remain", "remains", "remaining", "left", "total", "altogether", "have",
 		"has", "been", "reached", "are"}
 	countedOn = wordings("on the needle", "on the needles", "on needle", "on needles", "on your needle", "on your needles", "in total",
