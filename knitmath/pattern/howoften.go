@@ -6,6 +6,7 @@ import "example.com/knitmath/knitmath/draft"
 // until when. Nothing else is taken for it: what is not understood is asked.
 func (p *parser) howOften(info *lineInfo, from span) bool {
 	p.acceptAny(asItFaces)
+	p.acceptAny(theseWays)
 	p.fewerLed(info)
 	named := info.lines != nil
 	if p.onWhichRows(info, from) {

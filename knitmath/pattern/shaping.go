@@ -234,7 +234,8 @@ var (
 		"at each edge", "each edge", "at either end", "at either edge", "at each armhole edge", "at both edges", "both edges",
 		"at each neck edge", "at side edges", "each armhole edge", "on each side",
 		"at the side edges",
-		"at armhole edges", "on each end", "on both ends", "at each end of the needle", "in the first and last st", "in the first and last stitch", "in first and last st",
+		"at armhole edges", "on each end", "on both ends", "at each end of the needle",
+		"in the first and last st", "in the first and last stitch", "in first and last st",
 		"in first and last stitch", "in each of first and last st", "in each of the first and last stitches",
 		"on both sides", "at each end of needle", "at both ends of needle", "either end", "each end of needle")...)
 	oneEnd = wordings("at right-hand edge", "at left-hand edge", "at right hand edge", "at left hand edge",

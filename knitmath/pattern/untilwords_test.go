@@ -12,9 +12,9 @@ func TestUntilWords(t *testing.T) {
 		name  string
 		write func(*teller) toldCase
 		floor int // of a hundred
-	}{{"ends until", endsUntil, 60}, {"rows until", rowsUntil, 40}, {"crown until", crownUntil, 98}, {"length until", lengthUntil, 78},
+	}{{"ends until", endsUntil, 95}, {"rows until", rowsUntil, 85}, {"crown until", crownUntil, 98}, {"length until", lengthUntil, 88},
 		{"to a point", toAPoint, 98},
-		{"worked off", workedOff, 48}, {"short until", shortUntil, 0}, {"gusset until", gussetUntil, 40}, {"rows told", rowsToldUntil, 92}} {
+		{"worked off", workedOff, 48}, {"short until", shortUntil, 0}, {"gusset until", gussetUntil, 98}, {"rows told", rowsToldUntil, 92}} {
 		t.Run(kind.name, func(t *testing.T) { sweepTold(t, kind.name, kind.floor, int64(i+1), kind.write) })
 	}
 }
@@ -55,7 +55,7 @@ func endsUntil(w *teller) toldCase {
 			map[int]string{1: "row ", 2: w.one("alt row ", "alternate row ", "2nd row ")}[step] + u + "."
 		rws = less(rws, w.constant(step-1))
 	default:
-		text = w.one("At each end of ", "Dec 1 st at each end of next ") + w.n(times) + " "
+		text = w.one("At each end of next ", "Dec 1 st at each end of next ") + w.n(times) + " "
 		if text[0] == 'A' {
 			text += "rows, dec 1 st. " + w.shown(end) + " sts."
 		} else {
