@@ -52,7 +52,8 @@ const (
 
 // Add adds to each refusal of a field that has a knob what would do there: the nearest values below and
 // above, each of which it has asked, or else that the question does without the field. Where none does because
-// other fields are refused too, values of all of them that do together are looked for. ask asks the question that
+// other fields are refused too, values of all of them that do together are looked for, and else those that mend what is said of
+// their field. ask asks the question that
 // the knobs turn, cost prices it, and lengths are told in the unit.
 func Add(err error, cost func() int, ask func() error, unit measure.DisplayUnit, knobs ...Knob) error {
 	var refused *fault.InputError
@@ -71,13 +72,13 @@ func Add(err error, cost func() int, ask func() error, unit measure.DisplayUnit,
 	does := func() bool { return cheap() && ask() == nil }
 	for _, k := range turned {
 		if found := k.near(tries, does); len(found) > 0 {
-			k.words(said, found, unit)
+			k.words(said, found, unit, would)
 		} else if k.Optional && k.without(does) {
 			said[k.Field] = leftOut
 		}
 	}
 	if len(said) == 0 && (len(turned) < 2 || !together(turned, most, said, cheap, ask, unit)) {
-		said = mends(turned, tries, cheap, ask)
+		said = mends(turned, tries, cheap, ask, unit)
 	}
 	tell(refused, said)
 	return refused
@@ -104,8 +105,9 @@ func tell(refused *fault.InputError, said map[string]string) {
 	}
 }
 
-// would ends the words of what would do, withOthers those of what would do only with what others are told.
-const would, withOthers = " would do", " together with the others"
+// would ends the words of what would do, mend those of what leaves other faults, withOthers those of what would do only
+// with what others are told.
+const would, mend, withOthers = " would do", " would mend this", " together with the others"
 
 // leftOut is what is said of a field that the question does without.
 const leftOut = "; leave it out, and what does is taken"
@@ -135,7 +137,7 @@ func together(turned []Knob, tries int, said map[string]string, cheap func() boo
 		}
 		if found := k.near(tries, sound); len(found) > 0 {
 			k.turn(found[len(found)-1])
-			k.words(said, found[len(found)-1:], unit)
+			k.words(said, found[len(found)-1:], unit, would)
 		} else if k.Optional && k.without(sound) {
 			k.clear()
 			said[k.Field] = leftOut
@@ -149,23 +151,27 @@ func together(turned []Knob, tries int, said map[string]string, cheap func() boo
 	return len(said) > 0 && cheap() && ask() == nil
 }
 
-// mends says of the fields whose parts are turned alone with which value they are not refused any more, though others are,
-// or that there is none, or not in the time: what was turned before is as it was asked.
-func mends(turned []Knob, tries int, cheap func() bool, ask func() error) map[string]string {
+// mends says of each field with which values it is not refused any more, though others are, or, of those whose parts
+// are turned, that there is none, or not in the time: what was turned before is as it was asked.
+func mends(turned []Knob, tries int, cheap func() bool, ask func() error, unit measure.DisplayUnit) map[string]string {
 	said := map[string]string{}
 	for _, k := range turned {
 		k.undo()
 	}
 	for _, k := range turned {
-		var then *fault.InputError
-		if k.What == "" {
-			continue
+		sound := func() bool {
+			var then *fault.InputError
+			return cheap() && errors.As(ask(), &then) && !names(then, k.Field)
 		}
-		if found := k.near(tries, func() bool { return cheap() && errors.As(ask(), &then) && !names(then, k.Field) }); len(found) > 0 {
-			said[k.Field] = "; " + k.What + strconv.Itoa(int(found[0])) + " would mend this"
-		} else if cheap() {
-			said[k.Field] = "; no remainder would mend this"
-		} else {
+		switch found := k.near(tries, sound); {
+		case len(found) > 0 && k.What != "":
+			k.words(said, found[:1], unit, mend)
+		case len(found) > 0:
+			k.words(said, found, unit, mend)
+		case k.What == "":
+		case cheap():
+			said[k.Field] = "; no remainder" + mend
+		default:
 			said[k.Field] = "; what would do takes too long to look for"
 		}
 	}
@@ -303,7 +309,7 @@ func Along(start, side, tries, least, most int, try func(place int) bool) (int, 
 }
 
 // words are what a refusal of the field says more.
-func (k Knob) words(said map[string]string, found []float64, unit measure.DisplayUnit) {
+func (k Knob) words(said map[string]string, found []float64, unit measure.DisplayUnit, do string) {
 	text := k.What
 	for i, v := range found {
 		if i > 0 {
@@ -319,6 +325,6 @@ func (k Knob) words(said map[string]string, found []float64, unit measure.Displa
 		}
 	}
 	if len(found) > 0 {
-		said[k.Field] = "; " + text + would
+		said[k.Field] = "; " + text + do
 	}
 }

@@ -21,8 +21,8 @@ var offer = regexp.MustCompile(`; (?:a remainder of )?([0-9.]+)(?: (cm|in|degree
 // twice is one number that a refusal has said already: "can only have 2; 2 would do".
 var twice = regexp.MustCompile(` (?:only have|take) ([0-9.]+); ([0-9.]+) would do$`)
 
-// mends is what a refusal says would mend one of its faults, of a remainder.
-var mends = regexp.MustCompile(`; a remainder of (\d+) would mend this$`)
+// mends is what a refusal says would mend one of its faults.
+var mends = regexp.MustCompile(`; (?:a remainder of )?([0-9.]+)(?: (cm|in|degrees))?(?: or ([0-9.]+)(?: (?:cm|in|degrees))?)? would mend this$`)
 
 // checkMends asks a refused question again with what is said to mend one of its faults, and gives how many were asked.
 func checkMends[Q any](t *testing.T, question Q, err error, ask func(Q) error) (asked int) {
@@ -34,13 +34,14 @@ func checkMends[Q any](t *testing.T, question Q, err error, ask func(Q) error) (
 		if said == nil {
 			continue
 		}
-		changed := question
-		n, _ := strconv.Atoi(said[1])
-		turn(&changed, v.Field, float64(n))
-		var then *fault.InputError
-		if asked++; errors.As(ask(changed), &then) &&
-			slices.ContainsFunc(then.Violations, func(w fault.Violation) bool { return w.Field == v.Field }) {
-			t.Errorf("%+v: %v\nbut with that %v", question, err, then)
+		for _, n := range numbers(said) {
+			changed := question
+			turn(&changed, v.Field, n)
+			var then *fault.InputError
+			if asked++; errors.As(ask(changed), &then) &&
+				slices.ContainsFunc(then.Violations, func(w fault.Violation) bool { return w.Field == v.Field }) {
+				t.Errorf("%+v: %v\nbut with %v %v", question, err, n, then)
+			}
 		}
 	}
 	return asked
@@ -70,21 +71,25 @@ func Offers(err error) (offers []Offer) {
 			offers = append(offers, Offer{Field: v.Field, Together: alone != v.Detail})
 		}
 		if said := offer.FindStringSubmatch(v.Detail); said != nil {
-			o := Offer{Field: v.Field, Together: said[4] != ""}
-			for _, number := range [2]string{said[1], said[3]} {
-				n, err := strconv.ParseFloat(number, 64)
-				if err != nil {
-					continue
-				}
-				if said[2] == "in" {
-					n *= measure.CmPerInch
-				}
-				o.Values = append(o.Values, n)
-			}
-			offers = append(offers, o)
+			offers = append(offers, Offer{Field: v.Field, Together: said[4] != "", Values: numbers(said)})
 		}
 	}
 	return offers
+}
+
+// numbers are the one or two values of an offer, lengths in cm.
+func numbers(said []string) (values []float64) {
+	for _, number := range [2]string{said[1], said[3]} {
+		n, err := strconv.ParseFloat(number, 64)
+		if err != nil {
+			continue
+		}
+		if said[2] == "in" {
+			n *= measure.CmPerInch
+		}
+		values = append(values, n)
+	}
+	return values
 }
 
 // CheckOffers asks a refused question again with each value that its refusal says would do: it does, or, where
