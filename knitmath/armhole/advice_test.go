@@ -75,6 +75,7 @@ var remedies = []remedy{
 		in.CapHeightRows, in.CapHeightCm, in.CapHeightRule = &n, nil, 0
 	}},
 	{regexp.MustCompile(`shaping over (\d+) rows`), func(in *Input, n int) { in.ShapingRows = &n }},
+	{regexp.MustCompile(`an underarm of (\d+) stitches`), func(in *Input, n int) { in.UnderarmStitches = &n }},
 	{regexp.MustCompile(`bind-offs of up to (\d+) stitches`), func(in *Input, n int) { in.LargestGroupStitches = &n }},
 }
 
@@ -153,7 +154,8 @@ func checkAdvice(t *testing.T, at int, in Input, err error) int {
 	return asked
 }
 
-// What a refusal says would do is planned. Two in five of what is far off in counts are, more of the rest.
+// What a refusal says would do is planned, and what it says would mend it does. Nine in ten are told so; of what is far off
+// in counts half were not.
 func TestAdviceIsTaken(t *testing.T) {
 	for name, question := range map[string]func(uint64) Input{"counts": farOff, "lengths": garment} {
 		refused, told, taken := 0, 0, 0
@@ -170,7 +172,7 @@ func TestAdviceIsTaken(t *testing.T) {
 			told += min(n, 1)
 		}
 		t.Logf("%s: %d refused, %d of them told what would do, %d asked again", name, refused, told, taken)
-		if 5*told < 2*refused || refused < knittest.Sweep(900, 60) {
+		if 10*told < 9*refused || refused < knittest.Sweep(900, 60) {
 			t.Errorf("%s: %d refused, %d of them told what would do", name, refused, told)
 		}
 	}

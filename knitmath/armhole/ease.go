@@ -7,7 +7,7 @@ import (
 	"example.com/knitmath/knitmath/report"
 )
 
-// An easing lets the edge of an armhole be less steep: more rows, wider bind-offs, the least that
+// An easing lets the edge of an armhole be less steep: more rows, wider bind-offs, a wider underarm, the least that
 // helps.
 type easing struct {
 	first, last, step int
@@ -27,6 +27,11 @@ func (s settled) easings() []easing {
 			func(in *Input, n int) { in.LargestGroupStitches = &n },
 			func(n int) string { return fmt.Sprintf("bind-offs of up to %d stitches", n) }})
 	}
+	if s.in.UnderarmStitches != nil {
+		list = append(list, easing{s.underarm + 1, min(s.backLost, s.frontLost, s.capLost()-1), 1,
+			func(in *Input, n int) { in.UnderarmStitches = &n },
+			func(n int) string { return "an underarm of " + report.CountOf(n, "stitches") }})
+	}
 	return list
 }
 
@@ -39,6 +44,9 @@ func (s settled) refuseArmhole(c *fault.Checks) {
 	}
 	if s.largestGroup > 0 {
 		fields = append(fields, "largest_group_stitches")
+	}
+	if s.in.UnderarmStitches != nil {
+		fields = append(fields, "underarm_stitches")
 	}
 	detail := "an edge loses " + report.CountOf(lost-s.underarm, "stitches") + " above the underarm along a curve, which " +
 		report.CountOf(s.shapingRows, "rows") + " are too few for if no more are bound off at once"
