@@ -52,10 +52,20 @@ const (
 
 // Add adds to each refusal of a field that has a knob what would do there: the nearest values below and
 // above, each of which it has asked, or else that the question does without the field. Where none does because
-// other fields are refused too, values of all of them that do together are looked for, and else those that mend what is said of
-// their field. ask asks the question that
+// other fields are refused too, values of all of them that do together are looked for. ask asks the question that
 // the knobs turn, cost prices it, and lengths are told in the unit.
 func Add(err error, cost func() int, ask func() error, unit measure.DisplayUnit, knobs ...Knob) error {
+	return add(err, cost, ask, unit, func(k Knob) bool { return k.What != "" }, knobs)
+}
+
+// AddOrMend is Add and says, where nothing does, of each field with which values at least its own fault is gone. It is for
+// questions that take little to ask.
+func AddOrMend(err error, cost func() int, ask func() error, unit measure.DisplayUnit, knobs ...Knob) error {
+	return add(err, cost, ask, unit, func(Knob) bool { return true }, knobs)
+}
+
+// add is both; of the knobs that mend is true for what mends their field alone is looked for.
+func add(err error, cost func() int, ask func() error, unit measure.DisplayUnit, mend func(Knob) bool, knobs []Knob) error {
 	var refused *fault.InputError
 	if !errors.As(err, &refused) || slices.ContainsFunc(refused.Violations, otherwise) {
 		return err
@@ -78,7 +88,7 @@ func Add(err error, cost func() int, ask func() error, unit measure.DisplayUnit,
 		}
 	}
 	if len(said) == 0 && (len(turned) < 2 || !together(turned, most, said, cheap, ask, unit)) {
-		said = mends(turned, tries, cheap, ask, unit)
+		said = mends(turned, mend, tries, cheap, ask, unit)
 	}
 	tell(refused, said)
 	return refused
@@ -151,14 +161,18 @@ func together(turned []Knob, tries int, said map[string]string, cheap func() boo
 	return len(said) > 0 && cheap() && ask() == nil
 }
 
-// mends says of each field with which values it is not refused any more, though others are, or, of those whose parts
-// are turned, that there is none, or not in the time: what was turned before is as it was asked.
-func mends(turned []Knob, tries int, cheap func() bool, ask func() error, unit measure.DisplayUnit) map[string]string {
+// mends says of each field that is looked at alone with which values it is not refused any more, though others are, or, of
+// those whose parts are turned, that there is none, or not in the time: what was turned before is as it was asked.
+func mends(turned []Knob, alone func(Knob) bool, tries int, cheap func() bool, ask func() error,
+	unit measure.DisplayUnit) map[string]string {
 	said := map[string]string{}
 	for _, k := range turned {
 		k.undo()
 	}
 	for _, k := range turned {
+		if !alone(k) {
+			continue
+		}
 		sound := func() bool {
 			var then *fault.InputError
 			return cheap() && errors.As(ask(), &then) && !names(then, k.Field)

@@ -14,7 +14,7 @@ import (
 func (in Input) advised(err error) error {
 	budget := in.Cost() * unitsAStep
 	left := budget
-	err = advice.Add(err, func() int { return priceOfCounts }, func() error {
+	err = advice.AddOrMend(err, func() int { return priceOfCounts }, func() error {
 		var c fault.Checks
 		s := vet(&c, in, true)
 		if s.budget = &left; c.Err() != nil {

@@ -22,7 +22,8 @@ var offer = regexp.MustCompile(`; (?:a remainder of )?([0-9.]+)(?: (cm|in|degree
 var twice = regexp.MustCompile(` (?:only have|take) ([0-9.]+); ([0-9.]+) would do$`)
 
 // mends is what a refusal says would mend one of its faults.
-var mends = regexp.MustCompile(`; (?:a remainder of )?([0-9.]+)(?: (cm|in|degrees))?(?: or ([0-9.]+)(?: (?:cm|in|degrees))?)? would mend this$`)
+var mends = regexp.MustCompile(`; (?:a remainder of )?([0-9.]+)(?: (cm|in|degrees))?(?: or ([0-9.]+)(?: (?:cm|in|degrees))?)?` +
+	` would mend this$`)
 
 // faultOf is what a refusal says but for its numbers and what would do.
 func faultOf(v fault.Violation) string {
