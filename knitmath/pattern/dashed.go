@@ -24,7 +24,8 @@ func (s *scanner) dashed(start, size int) bool {
 const longestEnding = 16
 
 // rowEnding are words with which a row ends before its count.
-var rowEnding = wordSet(`end around across row rnd round rows rnds rounds even rep sts marker turn once twice times rem`)
+var rowEnding = wordSet(`end around across row rnd round rows rnds rounds even rep sts marker turn once twice times rem
+	only sizes size`)
 
 // dashedNumber reports whether numbers of all sizes that end a sentence stand after a dash at
 // token i that is none of a range: "to end - 81", "pm for beg of rnd—20 (24, 28)".

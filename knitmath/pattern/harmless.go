@@ -60,7 +60,8 @@ func (p *parser) piecesTold(i int) bool {
 
 var toldOfStitches = wordings("the stitch left on the right needle by binding off", "the st left on the right needle by binding off",
 	"the stitch left on the right needle after binding off", "the st left on the right needle after binding off",
-	"the yo after a turn is made", "the yarn over after a turn is made", "yarn overs after a turn are made", "the yos after a turn are made")
+	"the yo after a turn is made", "the yarn over after a turn is made", "yarn overs after a turn are made",
+	"the yos after a turn are made")
 
 // lastRowsAt reports whether "last 2 rows", "the above 2 rows" stands at token i.
 func (p *parser) lastRowsAt(i int) bool {

@@ -69,17 +69,17 @@ func (p *parser) labelSizes(i int) bool {
 	if p.trying {
 		return false
 	}
-	if p.tokens[i].is("all", "both", "every") && p.tokens[i+1].is("sizes") {
+	mask, end := p.sizesAt(i)
+	if end != 0 && mask == 0 {
 		return true
 	}
-	mask, end := p.sizesAt(i)
-	if end == 0 && p.names != nil {
-		mask, end = p.sizesByName(i)
+	if end == 0 && p.names != nil { // "(M)"
+		mask, end = p.sizeMask(i)
 	}
-	if end == 0 {
+	if mask == 0 {
 		p.ask(ReasonSizesUnknown, p.tokens[i].span, "which sizes are these? the text does not name them")
 		return true
 	}
 	p.rowSizes = mask
-	return end != 0
+	return true
 }

@@ -52,6 +52,7 @@ func (p *parser) plainLengths() {
 		out = append(out, t)
 	}
 	p.tokens = out
+	p.lineSeen, p.sentenceSeen = [2]int{}, [2]int{} // of the tokens as they stood
 }
 
 // lengthUnit is the unit of a length, which stands for all that follows its number.

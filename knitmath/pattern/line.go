@@ -28,8 +28,8 @@ func (p *parser) skipBreaks() {
 func (p *parser) line() {
 	first, since := p.next, p.found.mark()
 	p.depth, p.inside, p.stars = 0, 0, p.stars[:0]
-	if !p.ruled() && !p.tabled() && !p.stripes() && !p.frontMatter() && !p.sizesOnly() && !p.needlesAlone() &&
-		!p.gaugeTold() && !p.loneClaim() && !p.headed() && !p.ledInLine() {
+	if !p.ruled() && !p.tabled() && !p.stripes() && !(p.began && p.sizesOnly()) && !p.frontMatter() && !p.sizesOnly() &&
+		!p.needlesAlone() && !p.gaugeTold() && !p.loneClaim() && !p.headed() && !p.ledInLine() {
 		p.sentenceOrRemark()
 	}
 	if p.next == first {

@@ -35,7 +35,7 @@ func (p *parser) sizesNamed() int {
 func (p *parser) sizeNames(i int) []string {
 	var names []string
 	name, brackets := "", false
-	for ; p.tokens[i].kind != tokenNewline && p.tokens[i].kind != tokenEnd; i++ {
+	for end := p.lineEnd(i); i < end; i++ {
 		t := &p.tokens[i]
 		brackets = brackets || t.is("(", "[", "{")
 		switch {
@@ -46,6 +46,8 @@ func (p *parser) sizeNames(i int) []string {
 			if t.is(")") && p.tokens[i+1].kind == tokenWord {
 				return names
 			}
+		case directing[t.text]: // "Size 1: Knit 2 rows."
+			return nil
 		case t.kind == tokenWord || t.kind == tokenNumber:
 			if name = p.nameGoesOn(name, i); len(name) > 24 {
 				return nil
@@ -88,119 +90,6 @@ func withName(names []string, name string) []string {
 // partsNames reports whether a token parts the names of sizes.
 func (t *token) partsNames() bool {
 	return t.is("(", "[", "{", ")", "]", "}", ",", ":", ";", "/", "and", ".", "-")
-}
-
-// sizesAt is the sizes named at token i, "Size M only:", "Sizes L and XL:", "All
-// sizes:", a bit for each, and the index after them; 0 if none are.
-func (p *parser) sizesAt(i int) (mask uint32, end int) {
-	if end = p.allSizesAt(i); end != 0 {
-		return 0, end
-	}
-	first := i
-	for p.tokens[i].is("for", "in", "on", "the") {
-		i++
-	}
-	if mask, end = p.sizesByDegree(i); end != 0 {
-		return mask, end
-	}
-	switch t, then := &p.tokens[i], &p.tokens[i+1]; {
-	case p.ordinalEnd(i) != 0 && p.sizes > 1:
-		return p.sizesByOrdinal(i)
-	case t.is("size", "sizes"):
-		if then.is("-") && p.names != nil {
-			return p.sizesByList(i + 1)
-		}
-		return p.sizesByName(i + 1)
-	}
-	return p.otherSizes(first)
-}
-
-// otherSizes is the sizes for which nothing was said yet, "Other sizes:", "All other sizes:" at
-// token i, and the index after them; 0 if that is not what stands there.
-func (p *parser) otherSizes(i int) (mask uint32, end int) {
-	if !p.tokens[i].is("other") && !(p.tokens[i].is("all") && p.tokens[i+1].is("other")) {
-		return 0, 0
-	}
-	i++
-	if !p.tokens[i].is("sizes") {
-		i++
-	}
-	if !p.tokens[i].is("sizes") || p.sizesSaid == 0 {
-		return 0, 0
-	}
-	return (1<<p.sizes - 1) &^ p.sizesSaid, p.sizesEnd(i + 1)
-}
-
-// sizesByName is the sizes that are named at token i, after "size" or "sizes", and the index
-// after them; 0 if they are none, or the line goes on otherwise.
-func (p *parser) sizesByName(i int) (mask uint32, end int) {
-	mask, i = p.sizeMask(i)
-	if mask == 0 || p.agesNamed(mask, i) {
-		return 0, 0
-	}
-	only := p.tokens[i].is("only")
-	if only {
-		i++
-	}
-	switch t := &p.tokens[i]; {
-	case t.is(":", "-", ",", ".", ")"):
-		return mask, i + 1
-	case only, t.kind == tokenNewline:
-		return mask, i
-	}
-	return 0, 0
-}
-
-// agesNamed reports whether all sizes are named by ages, "Sizes 2 (4, 6) years", up to token i.
-func (p *parser) agesNamed(mask uint32, i int) bool {
-	if mask != 1<<p.sizes-1 || p.sizes < 2 {
-		return false
-	}
-	return p.tokens[i].is("years", "yrs", "months", "mths") || p.tokens[i+1].is("years", "yrs", "months", "mths")
-}
-
-// sizeMask reads "M", "1 and 2", "L, XL and 2XL" at token i.
-func (p *parser) sizeMask(i int) (mask uint32, end int) {
-	for i < len(p.tokens)-1 {
-		size, next := p.sizeAt(i)
-		if size < 0 {
-			return mask, i
-		}
-		mask |= 1 << size
-		i = next
-		if p.names == nil && p.tokens[i].is("-", "to", "through") { // "sizes 1-3"
-			if last, end := p.sizeAt(i + 1); last > size {
-				for ; size <= last; size++ {
-					mask |= 1 << size
-				}
-				i = end
-			}
-		}
-		for p.tokens[i].is(",", "and", "&", "or", "(", ")", "/") {
-			if end, _ := p.sizeAt(i + 1); end < 0 && !p.tokens[i+1].is("and", "&") {
-				return mask, i
-			}
-			i++
-		}
-	}
-	return mask, i
-}
-
-// sizeAt is the size, from 0, whose name or number stands at token i; -1 for none.
-func (p *parser) sizeAt(i int) (size, end int) {
-	best, length := -1, 0
-	for k, name := range p.names {
-		if n := p.nameLength(i, name); n > length {
-			best, length = k, n
-		}
-	}
-	if best >= 0 {
-		return best, i + length
-	}
-	if t := &p.tokens[i]; t.kind == tokenNumber && t.number >= 1 && int(t.number) <= p.sizes && p.names == nil {
-		return int(t.number) - 1, i + 1
-	}
-	return -1, i
 }
 
 // nameLength is how many tokens from i on spell a name, 0 if they do not.

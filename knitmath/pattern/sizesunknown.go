@@ -1,19 +1,5 @@
 package pattern
 
-// sizesEnd is the index after what ends the naming of sizes, 0 if it does not end.
-func (p *parser) sizesEnd(i int) int {
-	if p.tokens[i].is("only") {
-		i++
-	}
-	if p.tokens[i].is(":", ",", "-", ")", "]") {
-		return i + 1
-	}
-	if p.tokens[i].kind == tokenNewline {
-		return i
-	}
-	return 0
-}
-
 // sizesLed reports whether words of sizes lead in what is worked, "for women's sizes only,": they end before token i,
 // or a word after it.
 func (p *parser) sizesLed(i int) bool {
@@ -31,7 +17,7 @@ func (p *parser) sizesLed(i int) bool {
 // sizesLedEnd is the index after the colon, the "only" or, after words that lead in, the comma that ends the naming of
 // sizes at token i; 0 if there is none.
 func (p *parser) sizesLedEnd(i int) int {
-	for n := i; n < i+7 && !p.endsAt(n); n++ {
+	for n := i; n < i+9 && !p.endsAt(n); n++ {
 		if p.tokens[n].is(":", "only") || i > p.next && p.tokens[n].is(",") {
 			return n + 1
 		}
@@ -39,19 +25,32 @@ func (p *parser) sizesLedEnd(i int) int {
 	return 0
 }
 
+// someSizesOnly reports whether "misses' sizes only", "size 9 only" stands at token i.
+func (p *parser) someSizesOnly(i int) bool {
+	sized := false
+	for n := i; n < i+9 && !p.endsAt(n) && !p.tokens[n].row() && !directing[p.tokens[n].text]; n++ {
+		if p.tokens[n].is("only") {
+			return sized
+		}
+		sized = sized || p.tokens[n].is("size", "sizes")
+	}
+	return false
+}
+
 // unknownSizes asks which sizes are meant by "the larger sizes", or by a name that is
 // not among them.
 func (p *parser) unknownSizes() bool {
 	i := p.next
-	for p.tokens[i].is("the", "for", "in", "on") {
+	for p.tokens[i].is("the", "for", "in", "on", "(", "[") {
 		i++
 	}
 	if p.tokens[i].howMany() > 0 {
 		i++
 	}
 	named := p.tokens[i].is("size", "sizes") && p.tokens[i+1].kind == tokenWord
-	if !named && !p.sizesLed(i) && !(p.tokens[i].is("larger", "smaller", "bigger", "middle", "other", "some", "largest", "smallest") &&
-		p.tokens[i+1].is("sizes", "size")) {
+	if !named && !p.sizesLed(i) && !p.someSizesOnly(i) &&
+		!(p.tokens[i].is("larger", "smaller", "bigger", "middle", "other", "some", "largest", "smallest") &&
+			p.tokens[i+1].is("sizes", "size")) {
 		return false
 	}
 	end := p.sizesLedEnd(i)
