@@ -127,10 +127,14 @@ type strictJSON struct{}
 
 func (strictJSON) ContentType(any) string { return jsonType }
 
+// jsonPerByte is how many bytes of JSON most answers have for each of the message.
+const jsonPerByte = 2
+
 func (strictJSON) Marshal(v any) ([]byte, error) {
 	switch v := v.(type) {
 	case proto.Message:
-		return answerjson.Append(make([]byte, 0, minCompressed), v)
+		// About as long as most become: a buffer that grows is copied each time.
+		return answerjson.Append(make([]byte, 0, max(minCompressed, jsonPerByte*proto.Size(v))), v)
 	case partialAnswer:
 		return v.MarshalJSON()
 	}
