@@ -25,7 +25,7 @@ func (p *parser) aside(steps *[]Step, inner string) asideKind {
 	switch {
 	case p.boundIncluded(*steps):
 		return asideRead
-	case t.is("(", "["):
+	case t.is("(", "[", "-"):
 		return p.asideInBrackets(*steps)
 	case t.kind != tokenWord:
 		return asideNone
@@ -57,6 +57,9 @@ func (p *parser) aside(steps *[]Step, inner string) asideKind {
 // asideInBrackets passes over a remark in brackets.
 func (p *parser) asideInBrackets(steps []Step) asideKind {
 	if p.peek().is("(") && p.repsRemark(steps) || p.acceptEnd(p.remarkEnd(p.next)) {
+		if p.inside == 0 && p.sentenceIn(p.next) && p.startsLine() {
+			return asideEnds
+		}
 		return asideRead
 	}
 	return asideNone

@@ -1,7 +1,8 @@
 package pattern
 
 // harmlessPhrases are sentences that change no count, by how they begin.
-var harmlessPhrases = wordings("do not", "don't", "make sure", "make another", "work the other", "make 2", "make two", "make a second",
+var harmlessPhrases = wordings("do not", "don't", "make sure", "take care", "taking care", "take great care", "work with care",
+	"work carefully", "make another", "work the other", "make 2", "make two", "make a second",
 	"make the second",
 	"make one more", "work second", "work the second", "work other", "knit second", "knit the second", "knit a second",
 	"work as follows", "proceed as follows", "continue as follows", "cont as follows", "work in rows", "end of", "from here",

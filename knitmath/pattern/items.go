@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strconv"
 
+	"example.com/knitmath/knitmath/draft"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -175,7 +176,25 @@ func (p *parser) turnsOnSome() bool {
 func (p *parser) tellsNext() bool {
 	return (p.peek().is("these", "those", "this", "work") || p.lastRowsAt(p.next)) && p.startSaid(p.next) == 0 &&
 		phrasesHarmless(p, p.next) ||
-		p.markersToldEnd(p.next) != 0 || p.setUpTold() || p.rowsForm(p.next)
+		p.markersToldEnd(p.next) != 0 || p.setUpTold() || p.rowsForm(p.next) || p.onlyTells()
+}
+
+// ofTheRow are words with which a sentence goes on with the row before it.
+var ofTheRow = []string{"place", "put", "leave", "leaving", "transfer", "return", "hold", "turn", "remove", "with", "using", "slip",
+	"join", "rejoin", "break", "cut", "change", "drop", "fasten", "mark", "repeat", "rep", "end", "ending", "then", "over", "on", "at"}
+
+// onlyTells reports whether a sentence comes next that works nothing and changes no count, "You should now have a neat edge.": it
+// is no part of the row before it.
+func (p *parser) onlyTells() bool {
+	i := p.next
+	t := &p.tokens[i]
+	if p.onlyRows || p.trying || t.kind != tokenWord || p.startsItem(i) {
+		return false
+	}
+	end := p.sentenceEnd(i)
+	known := phrasesHarmless(p, i) || draft.Harmless(t.text)
+	return end > i+2 && !t.is(ofTheRow...) && !p.anyOf(i, end, "rnd", "round", "beg", "beginning", "bor") &&
+		(known || p.tells(i, end)) && p.doubtful(i, end, known) == 0
 }
 
 // joinsSteps reports whether a word comes next that only joins steps.

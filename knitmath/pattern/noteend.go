@@ -3,7 +3,7 @@ package pattern
 // noteEnd is where a note in the line of token i ends, "Note: work loosely. K2tog across.": before a sentence that is an
 // order, which is worked and said to be; else the end of the line.
 func (p *parser) noteEnd(i, end int) int {
-	if !p.tokens[i].is("note", "notes", "tip", "hint", "nb") {
+	if !p.tokens[i].is("note", "notes", "tip", "hint", "nb", "photo", "photograph", "picture", "fig", "figure", "caption") {
 		return end
 	}
 	for n := i + 1; n < end-1; n++ {

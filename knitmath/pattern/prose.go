@@ -13,7 +13,7 @@ import (
 func (p *parser) prose(line *Line) bool {
 	i := p.next
 	t := &p.tokens[i]
-	if t.is("(") {
+	if t.is("(", "[") {
 		return p.bracketed(line)
 	}
 	if t.kind != tokenWord && t.kind != tokenNumber && !t.is("\"") {
@@ -187,12 +187,15 @@ func (p *parser) bracketed(line *Line) bool {
 	if end == 0 {
 		end = p.caption(p.next)
 	}
-	if end == 0 || !p.endsAt(end) {
+	if end == 0 || !p.endsAt(end) && !p.sentenceIn(end) {
 		return false
 	}
 	p.passedTo(line, end)
 	return true
 }
+
+// sentenceIn reports whether brackets that close before token i hold a whole sentence, "(Yarn may be carried up the side.)".
+func (p *parser) sentenceIn(i int) bool { return p.tokens[i-2].is(".") }
 
 // caption is the index after "(Picture 3: how to slip 1 st)" at token i: what stands under or
 // about a picture; 0 if that is not what stands there.

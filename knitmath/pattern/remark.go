@@ -46,10 +46,10 @@ func (p *parser) zeroAt(i int) bool {
 // remarkEnd is the index after brackets at token i that hold a remark and nothing
 // that is worked or counted; 0 if they do not.
 func (p *parser) remarkEnd(i int) int {
-	if !p.tokens[i].is("(", "[") {
+	closer := p.remarkCloser(i)
+	if closer == "" {
 		return 0
 	}
-	closer := closers[p.tokens[i].text]
 	words := 0
 	for n := 1; n < 60; n++ {
 		t := &p.tokens[min(i+n, len(p.tokens)-1)]
@@ -73,6 +73,23 @@ func (p *parser) remarkEnd(i int) int {
 		}
 	}
 	return 0
+}
+
+// remarkCloser is what closes a remark that opens at token i, "" if none may.
+func (p *parser) remarkCloser(i int) string {
+	switch {
+	case p.tokens[i].is("(", "["):
+		return closers[p.tokens[i].text]
+	case p.dashApart(i):
+		return "-"
+	}
+	return ""
+}
+
+// dashApart reports whether a dash with blanks around it stands at token i of a row, with words after it: "k2tog - see note - k5".
+func (p *parser) dashApart(i int) bool {
+	t := &p.tokens[i]
+	return t.is("-") && p.inRow && p.tokens[i+1].kind == tokenWord && t.start > p.tokens[i-1].end && p.tokens[i+1].start > t.end
 }
 
 // sizesInRemark reports whether the word that is the n-th token of brackets at token i says that only
@@ -125,9 +142,27 @@ func (p *parser) worksInRemark(i, n int) bool {
 	if p.tokens[i+1].is("by") { // "make 1 (by bringing the wool forward)"
 		return false
 	}
+	if p.explainsStitch(i, n) {
+		return false
+	}
 	remarks := remarking[t.text] && p.own[t.text].name == ""
 	return alarming(t.text) && !t.is("dec", "inc") || p.alarmingStitch(i+n, i+1, false) || p.notation(t.text) && !remarks ||
 		p.phraseHere(i+n) || t.is("knit", "purl") && (n == 1 || p.tokens[i+n+1].kind == tokenNumber)
+}
+
+// explainsStitch reports whether the word that is the n-th token of brackets at token i only says of the stitch before them what it
+// is made of or does, "(last st of edging together with next st of shawl)", "(right leaning decrease)", "(work loosely)": no verb
+// orders it, and no place.
+func (p *parser) explainsStitch(i, n int) bool {
+	t, then := &p.tokens[i+n], &p.tokens[i+n+1]
+	switch {
+	case t.is("work", "knit", "purl", "slip"):
+		return n == 1 && then.is("loosely", "tightly", "firmly", "carefully", "neatly") && p.tokens[i+3].is(closers[p.tokens[i].text])
+	case !t.is("together", "tog", "decrease", "decreases", "decreased", "increase", "increases", "increased", "next"):
+		return false
+	}
+	return n > 1 && !p.anyOf(i+1, i+n, "work", "knit", "purl", "k", "p", "each", "every", "and", "then", "to") &&
+		!then.is("at", "each", "every", "in", "on", "evenly", "across", "for", "until")
 }
 
 // countSpoilt reports whether the word at token i names stitches, or does but for a letter,
