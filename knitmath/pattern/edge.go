@@ -106,7 +106,7 @@ func (r *runner) beginning(i int) {
 			default:
 				even = q.lead
 			}
-			if even > 0 && !r.plain(even, l.info.at) || !r.edgeRow(l, n) {
+			if even > 0 && !r.plain(even, l.info.at) || !r.edgeRow(i, n) {
 				return
 			}
 		}
@@ -115,7 +115,8 @@ func (r *runner) beginning(i int) {
 }
 
 // edgeRow is a row at the beginning of which stitches are bound off or cast on.
-func (r *runner) edgeRow(l *Line, n int64) bool {
+func (r *runner) edgeRow(i int, n int64) bool {
+	l := &r.piece.Lines[i]
 	if !r.another(l.info.at) {
 		return false
 	}
@@ -144,6 +145,7 @@ func (r *runner) edgeRow(l *Line, n int64) bool {
 	}
 	r.machine, r.divided = nil, true
 	r.loseMarks()
-	r.worked(-1, 0)
+	r.worked(i, 0)
+	r.lastLine = noLine // no row of steps
 	return true
 }

@@ -7,6 +7,10 @@ import (
 // work works a row once. claimed says that its claim holds now.
 func (r *runner) work(i int, claimed bool) {
 	l := &r.piece.Lines[i]
+	if l.info.kind == lineBeginning {
+		r.edgeAgain(i)
+		return
+	}
 	if !r.another(l.info.at) {
 		return
 	}

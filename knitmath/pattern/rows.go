@@ -191,6 +191,9 @@ func (r *runner) repeated(info *lineInfo) ([]int16, bool) {
 			return nil, false
 		}
 		r.spend(last / chargedNames)
+		if r.whichAgain(info, n-last) {
+			return nil, false
+		}
 		r.lines = append(r.lines, r.history[n-last:]...)
 		return r.lines, true
 	}
