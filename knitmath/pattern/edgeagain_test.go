@@ -35,7 +35,8 @@ func TestEdgeRowsAgain(t *testing.T) {
 // TestPlainRowLost: where the plain row is lost between a decrease and "rep these 2 rows", the one before the decrease is the last of
 // those at whose beginnings stitches are bound off: it is asked, whatever is claimed. With the row all agrees.
 func TestPlainRowLost(t *testing.T) {
-	for _, edge := range []string{"BO 2 sts at beg of next 2 rows", "Bind off 2 sts at beginning of next 4 rows", "CO 2 sts at beg of next 2 rows"} {
+	for _, edge := range []string{"BO 2 sts at beg of next 2 rows", "Bind off 2 sts at beginning of next 4 rows",
+		"CO 2 sts at beg of next 2 rows"} {
 		for _, dec := range []string{"Next row (RS): Ssk, k to last 2 sts, k2tog.", "Dec row (RS): K1, ssk, k to last 3 sts, k2tog, k1."} {
 			for _, again := range []string{"Rep these 2 rows", "Rep last 2 rows", "Repeat the last 2 rows"} {
 				for times := 2; times <= 5; times++ {
