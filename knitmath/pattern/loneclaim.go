@@ -57,7 +57,7 @@ func (p *parser) claimFor(last, line *Line, straight bool) {
 	last.info.changeAt = line.info.changeAt
 	last.info.perNeedle, last.info.perSide, last.info.claimAt = line.info.perNeedle, line.info.perSide, line.info.claimAt
 	last.info.partial, last.info.between, last.info.beside = line.info.partial, line.info.between, line.info.beside
-	last.info.halfNamed = line.info.halfNamed
+	last.info.halfNamed, last.info.partsTold, last.info.partsAt = line.info.halfNamed, line.info.partsTold, line.info.partsAt
 	if last.Direction == "" && straight {
 		last.info.at = last.info.at.to(p.last()) // so that it is not written twice
 	}

@@ -167,6 +167,9 @@ func (r *runner) close(i int, start hand) {
 	if l.info.beside && l.info.kind != lineRow && len(l.ClaimedStitches) > 0 && r.known { // of a row it is compared when it is worked
 		r.compareParts(l, start)
 	}
+	if l.info.kind != lineRow && !r.countWrong(l) {
+		r.partsBetweenMarks(l)
+	}
 }
 
 // repeated finds the lines of the rows to be repeated.
