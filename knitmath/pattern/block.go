@@ -28,6 +28,9 @@ func (r *runner) block(i int) int {
 	}
 	for n := low; n <= high && !r.stopped; n++ {
 		line := r.lineOf(n, from)
+		if line < 0 && r.ofOtherSizes(n, next) {
+			continue
+		}
 		if line < 0 {
 			to := r.gap(n, high, from)
 			before := at // what stands in the place of the row that is not written

@@ -25,7 +25,7 @@ func (r *runner) workOn(i int, p *profile, claimed bool) {
 	}
 	r.fitsOwed(p, &o)
 	r.fitsOtherwise(p, &o)
-	if r.round && r.side == stitch.WrongSide && p.turn == 0 {
+	if r.round && r.side == stitch.WrongSide && p.turn == 0 && !r.flatAgain(l) {
 		r.fault(KindMistake, ReasonHands, l.info.at, 0, "in the round a row on the wrong side must end with a turn")
 	}
 	if o.reason == "" {
@@ -108,7 +108,7 @@ func (r *runner) misfitting(i int, p *profile, o outcome, claimed bool) {
 // blamedElsewhere goes on after a row that does not fit, read as it must have been meant, or of which another
 // row is to blame.
 func (r *runner) blamedElsewhere(i int, p *profile, o outcome, claimed bool) bool {
-	return r.leftByTurn(i, p, o, claimed) || r.oversBack(i, p, o, claimed) || r.fromHeld(i, p, claimed) || r.overLeftOut(i, p, o, claimed) ||
+	return r.roundWithHeld(i, p, o, claimed) || r.leftByTurn(i, p, o, claimed) || r.oversBack(i, p, o, claimed) || r.fromHeld(i, p, claimed) || r.overLeftOut(i, p, o, claimed) ||
 		r.acrossStart(i, p, o, claimed) || r.aroundStart(i, p, o, claimed) || r.partRound(i, p, o, claimed) ||
 		r.adaptedTo(&r.piece.Lines[i], p, o) || r.besidePicked(i, p, o, claimed) || r.leftByBindingOff(i, o, claimed)
 }

@@ -1,11 +1,11 @@
 package pattern
 
-import "strconv"
+import "example.com/knitmath/knitmath/report"
 
 // leftUnsaid asks what becomes of stitches that are on the needle when a part with a heading of its own is cast on, where all before
 // it has been read, nothing stands between but the heading, and nothing later takes up stitches that wait.
 func (r *runner) leftUnsaid(i int) {
-	if i < 2 || !r.fresh || !r.known || r.quiet || r.now.total() == 0 || r.first || len(r.start.Counts) > 0 {
+	if i < 2 || !r.fresh || !r.known || r.quiet || r.now.total() < 2 || r.first || len(r.start.Counts) > 0 {
 		return
 	}
 	before := i - 1
@@ -18,8 +18,29 @@ func (r *runner) leftUnsaid(i int) {
 	if done, named := r.finishedBetween(before, i); !done || !named {
 		return
 	}
-	r.fault(KindQuestion, ReasonUnread, r.piece.Lines[i].info.at, 0, "what becomes of the "+strconv.Itoa(int(r.now.total()))+
-		" stitches that are on the needle?")
+	r.fault(KindQuestion, ReasonUnread, r.piece.Lines[i].info.at, 0, r.becomes())
+}
+
+// seamedUnsaid asks it of stitches that are on the needle where a seam is sewn and others are picked up next: "knit 10 rows. Sew seam. Pick
+// up 22 sts".
+func (r *runner) seamedUnsaid(i int) {
+	sewn := false
+	for n := i - 1; n >= 0 && r.piece.Lines[n].info.kind == linePassed; n-- {
+		l := &r.piece.Lines[n]
+		if r.says(l, "needle", "needles", "live", "hold", "holder", "holders", "leave", "leaving") {
+			return
+		}
+		sewn = sewn || r.says(l, "sew", "sewing", "seam", "seams")
+	}
+	if sewn && r.known && !r.quiet && r.now.total() > 0 && r.rows > 0 {
+		r.fault(KindQuestion, ReasonUnread, r.piece.Lines[i].info.at, 0, r.becomes())
+	}
+}
+
+// becomes asks what becomes of the stitches on the needle.
+func (r *runner) becomes() string {
+	n := int(r.now.total())
+	return "what becomes of the " + stitches(n) + " that " + report.Are(n) + " on the needle?"
 }
 
 // takenLater reports whether a line after one may work stitches that were left on a needle: it takes some up, brings or joins some, or

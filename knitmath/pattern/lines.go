@@ -13,6 +13,7 @@ func (p *parser) finish(line *Line, from span) {
 	if line.info.forSizes == 0 {
 		line.info.forSizes = p.forSizes
 	}
+	p.piece.forSome = p.piece.forSome || line.info.forSizes != 0
 	line.info.defined = p.current > 0
 	if line.info.kind != lineRow {
 		said := p.found.source[from.start:max(from.start, line.info.at.end)]

@@ -27,6 +27,7 @@ func (r *runner) moved(i int) {
 			r.history = r.history[:0] // rows of another piece are none of "these"
 		}
 		r.fromHolders(l.info.waiting)
+		r.seamedUnsaid(i)
 		r.pickedUp(l)
 		if !r.round {
 			r.side = l.info.side.Other() // it is worked on the side that faces

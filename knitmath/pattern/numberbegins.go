@@ -12,6 +12,9 @@ func (r *runner) mayBegin(i, low, expected int) bool {
 	if low == expected || low == len(r.history)+1 || r.rows == 0 && len(r.start.Counts) > 0 { // rows of a piece that was begun
 		return true
 	}
+	if low > expected && r.othersBetween(expected, low, i) {
+		return true
+	}
 	since := r.rows - r.told.numberedAt
 	if expected > 1 { // "Rows 1, 2; rep them twice more; Row 7"
 		return since > 0 && low == r.told.numbered+1+since

@@ -279,6 +279,7 @@ type Piece struct {
 	patterns []defined
 	rows     []rowsClaim // in the order of the text
 	looked   int         // tokens, as often as they were looked at
+	forSome  bool        // some of its rows are for some sizes alone
 	room     *room       // in which it was read
 }
 

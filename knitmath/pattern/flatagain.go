@@ -1,0 +1,33 @@
+package pattern
+
+import "example.com/knitmath/knitmath/stitch"
+
+// A part of a round that goes on back and forth while the rest is put aside, as a heel does, and the round that takes the rest up again.
+
+// flatAgain goes on back and forth where a row, and no round, of what is left of a divided piece is worked on the wrong side.
+func (r *runner) flatAgain(l *Line) bool {
+	if !r.divided || l.info.inRounds {
+		return false
+	}
+	r.round, r.leftRound = false, true
+	return true
+}
+
+// roundWithHeld works a round over the stitches that were put aside last too, where it takes just so many more than there are.
+func (r *runner) roundWithHeld(i int, p *profile, o outcome, claimed bool) bool {
+	l, last := &r.piece.Lines[i], len(r.held)-1
+	if o.reason != ReasonMissing || !l.info.inRounds || last < 0 || r.quiet || r.unsureHeld || r.now.behind > 0 {
+		return false
+	}
+	n := r.held[last]
+	all := p.work(r.now.left + n)
+	if o.missing != n || all.reason != "" {
+		return false
+	}
+	r.fault(KindReading, ReasonReading, l.info.at, 0, "read as worked on the "+stitches(int(n))+" that were put aside last, too")
+	r.held = r.held[:last]
+	r.begin(r.now.left + n)
+	r.round, r.side = true, stitch.RightSide
+	r.fitting(i, p, all, claimed)
+	return true
+}
