@@ -113,6 +113,7 @@ func (r *runner) walkOn(i int, p *profile, claimed bool) {
 	r.misfitting(i, &q, o, claimed)
 	r.finish(i, o)
 	r.loseMarks()
+	r.marks.lost = r.marks.lost || r.facts[i].marks
 	r.takeNextMarks()
 }
 
@@ -156,6 +157,7 @@ func (r *runner) walkBeside(i int, p *profile, w *walker, claimed bool) {
 		r.marks = w.after(before, p.turn != 0)
 	} else {
 		r.loseMarks()
+		r.marks.lost = r.marks.lost || r.facts[i].marks // those that it places lie nobody knows where
 	}
 	if !misfits { // a row that does not fit is said once
 		r.misplaced(w, l)
