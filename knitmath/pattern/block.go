@@ -28,17 +28,10 @@ func (r *runner) block(i int) int {
 	}
 	for n := low; n <= high && !r.stopped; n++ {
 		line := r.lineOf(n, from)
-		if line < 0 && r.ofOtherSizes(n, next) {
-			continue
-		}
 		if line < 0 {
-			to := r.gap(n, high, from)
-			before := at // what stands in the place of the row that is not written
-			if next := r.exactly(to, from); next >= 0 {
-				before = r.piece.Lines[next].info.at
+			if !r.ofOtherSizes(n, next) {
+				n = r.passGap(n, high, from, at)
 			}
-			r.unwritten(n, int(to-n), before)
-			n = to - 1
 			continue
 		}
 		r.onNothing(line)
@@ -99,6 +92,16 @@ func (r *runner) gap(n, high int32, from int) int32 {
 		return n + 1 // the rule is for the other side, which comes next
 	}
 	return min(r.written.next(n+1), r.written.nextRuled(n+1, min(from, r.since)), high+1)
+}
+
+// passGap passes over the rows from n on that no line stands for, and returns the last of them. at is where the rows begin.
+func (r *runner) passGap(n, high int32, from int, at span) int32 {
+	to := r.gap(n, high, from)
+	if next := r.exactly(to, from); next >= 0 {
+		at = r.piece.Lines[next].info.at // what stands in the place of the row that is not written
+	}
+	r.unwritten(n, int(to-n), at)
+	return to - 1
 }
 
 // unwritten passes over so many rows from n on.

@@ -108,8 +108,9 @@ func (r *runner) misfitting(i int, p *profile, o outcome, claimed bool) {
 // blamedElsewhere goes on after a row that does not fit, read as it must have been meant, or of which another
 // row is to blame.
 func (r *runner) blamedElsewhere(i int, p *profile, o outcome, claimed bool) bool {
-	return r.roundWithHeld(i, p, o, claimed) || r.leftByTurn(i, p, o, claimed) || r.oversBack(i, p, o, claimed) || r.fromHeld(i, p, claimed) || r.overLeftOut(i, p, o, claimed) ||
-		r.acrossStart(i, p, o, claimed) || r.aroundStart(i, p, o, claimed) || r.partRound(i, p, o, claimed) ||
+	return r.roundWithHeld(i, p, o, claimed) || r.leftByTurn(i, p, o, claimed) || r.oversBack(i, p, o, claimed) ||
+		r.fromHeld(i, p, claimed) || r.overLeftOut(i, p, o, claimed) || r.acrossStart(i, p, o, claimed) ||
+		r.aroundStart(i, p, o, claimed) || r.partRound(i, p, o, claimed) ||
 		r.adaptedTo(&r.piece.Lines[i], p, o) || r.besidePicked(i, p, o, claimed) || r.leftByBindingOff(i, o, claimed)
 }
 

@@ -15,17 +15,22 @@ func (r *runner) flatAgain(l *Line) bool {
 
 // roundWithHeld works a round over the stitches that were put aside last too, where it takes just so many more than there are.
 func (r *runner) roundWithHeld(i int, p *profile, o outcome, claimed bool) bool {
-	l, last := &r.piece.Lines[i], len(r.held)-1
-	if o.reason != ReasonMissing || !l.info.inRounds || last < 0 || r.quiet || r.unsureHeld || r.now.behind > 0 {
+	l, list := &r.piece.Lines[i], &r.held
+	if len(r.held) == 0 {
+		list = &r.inRows
+	}
+	last := len(*list) - 1
+	if o.reason != ReasonMissing || !l.info.inRounds || last < 0 || r.quiet || r.unsureHeld || r.now.behind > 0 ||
+		len(r.partly) > 0 { // of a holder some stitches were taken: the others were left by mistake
 		return false
 	}
-	n := r.held[last]
+	n := (*list)[last]
 	all := p.work(r.now.left + n)
 	if o.missing != n || all.reason != "" {
 		return false
 	}
 	r.fault(KindReading, ReasonReading, l.info.at, 0, "read as worked on the "+stitches(int(n))+" that were put aside last, too")
-	r.held = r.held[:last]
+	*list = (*list)[:last]
 	r.begin(r.now.left + n)
 	r.round, r.side = true, stitch.RightSide
 	r.fitting(i, p, all, claimed)

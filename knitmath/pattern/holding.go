@@ -139,7 +139,7 @@ func (p *parser) partOntoNeedles(i int) bool {
 // clauseStops reports whether a clause about held stitches ends at token i.
 func (p *parser) clauseStops(i int) bool {
 	t := &p.tokens[i]
-	return t.is(",", ";") || t.is("-", "=", "(", ":") && p.claimAt(i) || t.is("and") && p.nextAt(i+1)
+	return t.is(",", ";") || t.is("-", "=", "(", ":") && p.claimAt(i) || t.is("and") && (p.nextAt(i+1) || p.pickedUpAt(i+1))
 }
 
 // besideOthers is how many stitches "after the 33 sts" names at the end of words up to a token that put stitches on a

@@ -2,6 +2,7 @@ package pattern
 
 import (
 	"fmt"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/knittest"
@@ -60,4 +61,38 @@ func leftAgrees(t *testing.T, text string, right bool) int {
 		t.Errorf("asked %v, agrees %v, of %q: %v %s", asked, out.Agrees, text, err, judgedText(out.Findings))
 	}
 	return bit(out.Agrees)
+}
+
+// TestSeamOnLiveStitches: stitches that are on the needle when a seam is sewn and others are picked up are asked for, unless they are
+// bound off before it, put on a holder, or said to stay on the needle; the counts are by hand.
+func TestSeamOnLiveStitches(t *testing.T) {
+	for _, seam := range []string{"Sew seam.", "Seam the sides.", "Sew the raglan seams."} {
+		for _, pick := range []string{"Pick up and knit 22 sts around the opening.", "With RS facing, pick up 22 sts along edge."} {
+			for before, end := range map[string]int{"": -1, "BO all sts. ": 22, "Place sts on hold. ": 22, "Leave sts on needle. ": 60} {
+				text := "CO 38 sts. Knit 10 rows. " + before + seam + "\n" + pick + " 60 sts."
+				if end == 22 {
+					text = strings.TrimSuffix(text, "60 sts.") + "22 sts."
+				}
+				out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text})
+				if err != nil || out.Agrees != (end > 0) || end < 0 && out.questions != 1 {
+					t.Errorf("%q: %v, %s", text, err, judgedText(out.Findings))
+				}
+			}
+		}
+	}
+}
+
+// TestLastStitchUnderAHeading: one stitch that remains is fastened off, and not asked for, whatever heading follows.
+func TestLastStitchUnderAHeading(t *testing.T) {
+	for _, worked := range []string{"Row 1: K2tog, k to end.\nRep Row 1 until 1 st remains.\n",
+		"Dec 1 st at beg of every row until 1 st remains.\n"} {
+		for _, then := range []string{"Border\nCO 20 sts.\nKnit 2 rows.", "Second ear\nCO 31 sts.\nKnit 2 rows. 31 sts.",
+			"Finishing\nWeave in ends.",
+			"Edging\nPick up and knit 20 sts along the edge. 20 sts."} {
+			out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: "CO 31 sts.\n" + worked + then})
+			if err != nil || !out.Agrees {
+				t.Errorf("%q: %v, %s", worked+then, err, judgedText(out.Findings))
+			}
+		}
+	}
 }

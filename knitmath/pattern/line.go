@@ -153,7 +153,7 @@ func (p *parser) clauseLine(line *Line, from span) bool {
 	case p.asPart(line):
 		more = p.tail(line)
 	case p.matching(line):
-	case p.moreEdges(line):
+	case p.moreEdges(line), p.pickedUpSaid(line):
 		more = p.tail(line)
 	case p.needles(line):
 		more = p.tail(line)

@@ -153,7 +153,7 @@ func (r *runner) walkBeside(i int, p *profile, w *walker, claimed bool) {
 	if r.takeNextMarks() {
 		return
 	}
-	if r.known && !r.switched && w.stepsOrMovedBack(r.walked(l)) && w.pos <= w.left {
+	if r.known && !r.switched && !(misfits && r.facts[i].marks) && w.stepsOrMovedBack(r.walked(l)) && w.pos <= w.left {
 		r.marks = w.after(before, p.turn != 0)
 	} else {
 		r.loseMarks()

@@ -119,6 +119,29 @@ func (p *parser) alongWhich(info *lineInfo) {
 	}
 }
 
+// pickedUpAt reports whether "8 sts picked up" stands at token i, in a list of stitches that are put on the needles.
+func (p *parser) pickedUpAt(i int) bool {
+	end, _ := p.sizedEnd(i)
+	if p.tokens[end].is("more") {
+		end++
+	}
+	return end != 0 && p.tokens[end].stitches() && p.tokens[end+1].is("picked") && p.tokens[end+2].is("up")
+}
+
+// pickedUpSaid reads it.
+func (p *parser) pickedUpSaid(line *Line) bool {
+	if p.onlyRows || !p.pickedUpAt(p.next) {
+		return false
+	}
+	n := p.number()
+	if n == nil {
+		return false
+	}
+	p.alongWhich(&line.info)
+	line.info.kind, line.info.counts = linePickUp, without(n)
+	return true
+}
+
 // pickUpAgain reports whether the stitches of another edge follow, and goes on to them.
 func (p *parser) pickUpAgain() bool {
 	again := p.next

@@ -59,3 +59,23 @@ func TestNeckbandOfParts(t *testing.T) {
 		t.Errorf("%d are asked", seen[true]-read)
 	}
 }
+
+// TestThumbPlacedAndPickedUp: the stitches of a thumb that wait and those picked up beside them in one sentence are both counted.
+func TestThumbPlacedAndPickedUp(t *testing.T) {
+	for held := 6; held < 12; held++ {
+		for picked := 6; picked < 12; picked++ {
+			for _, form := range []string{"Place %d sts from waste yarn and %d sts picked up from CO edge on needles.",
+				"Place %d held thumb sts on needles and pick up and knit %d sts along the gap.",
+				"Slip the %d sts from waste yarn to dpns and pick up and knit %d more sts from the CO edge."} {
+				for off := -1; off <= 1; off++ {
+					text := fmt.Sprintf("CO 56 sts and join.\nNext rnd: K2, place next %d sts on waste yarn, CO %[1]d sts, k to end. 56 sts.\n"+
+						"BO all sts.\nThumb\n", held) + fmt.Sprintf(form+" %d sts.", held, picked, held+picked+off)
+					out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text})
+					if err != nil || out.Agrees != (off == 0) || out.questions > 0 {
+						t.Errorf("%q: %v, %s", text, err, judgedText(out.Findings))
+					}
+				}
+			}
+		}
+	}
+}

@@ -282,9 +282,9 @@ func (p *parser) nextClause() bool {
 	if t.kind == tokenWord && leadIns[t.text] && p.leadEnd(p.next) != 0 {
 		return true
 	}
-	return p.labelEnd(p.next) != 0 || p.calledNext() || p.moreEdgesAt() || p.bareRepeatAt(p.next) || p.directionAhead() ||
-		p.startsItem(p.next) && !t.is("inc", "dec", "m", "rib") &&
-			!(t.is("(", "[") && p.remarkEnd(p.next) != 0)
+	return p.labelEnd(p.next) != 0 || p.calledNext() || p.moreEdgesAt() || p.pickedUpAt(p.next) || p.bareRepeatAt(p.next) ||
+		p.directionAhead() || p.startsItem(p.next) && !t.is("inc", "dec", "m", "rib") &&
+		!(t.is("(", "[") && p.remarkEnd(p.next) != 0)
 }
 
 // wrapped reports whether a sentence goes on after a line break.
