@@ -4,9 +4,9 @@ import "example.com/knitmath/knitmath/stitch"
 
 // A part of a round that goes on back and forth while the rest is put aside, as a heel does, and the round that takes the rest up again.
 
-// flatAgain goes on back and forth where a row, and no round, of what is left of a divided piece is worked on the wrong side.
+// flatAgain goes on back and forth where a row, and no round, is worked on the wrong side while the rest of the piece waits.
 func (r *runner) flatAgain(l *Line) bool {
-	if !r.divided || l.info.inRounds {
+	if !r.divided || len(r.held)+len(r.inRows) == 0 || l.info.inRounds {
 		return false
 	}
 	r.round, r.leftRound = false, true
