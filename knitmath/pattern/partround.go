@@ -48,7 +48,7 @@ func (r *runner) marksOfNext(i int, o outcome) marks {
 	for k := range at {
 		at[k] = (at[k] - int32(past) + total) % total
 	}
-	slices.Sort(at)
+	inOrder(at)
 	return next
 }
 

@@ -67,8 +67,8 @@ func (r *runner) partsCompared(l *Line, told, parts []int64, between string) {
 	if len(parts) != len(told) || len(told) < 2 {
 		return
 	}
-	slices.Sort(told)
-	slices.Sort(parts)
+	inOrder(told)
+	inOrder(parts)
 	if !slices.Equal(told, parts) && r.wanted(ReasonClaim, l.info.partsAt) {
 		r.fault(KindMistake, ReasonClaim, l.info.partsAt, 0, partsText(parts)+between+", not of "+listed64(told))
 	}

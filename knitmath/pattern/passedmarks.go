@@ -1,9 +1,5 @@
 package pattern
 
-import (
-	"slices"
-)
-
 // after is where the markers are for the next row.
 func (w *walker) after(before hand, turned bool) marks {
 	if w.marks.lost {
@@ -11,7 +7,7 @@ func (w *walker) after(before hand, turned bool) marks {
 	}
 	var room [2 * maxMarks]int64 // no list made anew for each of the thousands of rows that a trial works
 	next := w.keptMarks(w.passedMarks(room[:0], before, turned), before, turned)
-	slices.Sort(next)
+	inOrder(next)
 	out := marks{lost: w.out.lost}
 	total := w.new + before.behind + w.left - w.pos
 	for _, place := range next {

@@ -1,8 +1,6 @@
 package pattern
 
 import (
-	"slices"
-
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -93,7 +91,7 @@ func (r *runner) startMoved(i int) bool {
 			at[k] = (at[k] - int32(o.takes) + total) % total
 		}
 	}
-	slices.Sort(at)
+	inOrder(at)
 	r.other, r.machine = nil, nil
 	o.reason, o.unworked = "", 0
 	r.finish(i, o)

@@ -55,8 +55,8 @@ func nearWords(word string) []string {
 // sameLetters is 1 where two words have the same letters in another order.
 func sameLetters(a, b string) int {
 	x, y := []byte(a), []byte(b)
-	slices.Sort(x)
-	slices.Sort(y)
+	inOrder(x)
+	inOrder(y)
 	if slices.Equal(x, y) {
 		return 1
 	}

@@ -2,7 +2,7 @@ package yoke
 
 import (
 	"fmt"
-	"slices"
+	"sort"
 	"strconv"
 
 	"example.com/knitmath/knitmath/report"
@@ -65,7 +65,7 @@ func (o Circular) work() []task {
 	if r := o.BackRaise; r != nil {
 		list = append(list, task{r.FirstRoundNumber, r.FirstRoundNumber + raiseRounds - 1, r.directions()})
 	}
-	slices.SortStableFunc(list, func(a, b task) int { return a.first - b.first })
+	sort.SliceStable(list, func(i, j int) bool { return list[i].first < list[j].first })
 	return list
 }
 
