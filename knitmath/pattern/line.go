@@ -202,6 +202,7 @@ func (p *parser) labelledLine(line *Line, from span) {
 	label, first := line.info, p.next
 	if !p.needles(line) && (p.markersOnly(line) || p.holdsInRows(&line.info) || !p.direction(line)) {
 		more := p.row(line)
+		p.calledOtherwise(line, label.at)
 		p.ledUnused(line, from)
 		p.finish(line, from)
 		if !more {
