@@ -37,6 +37,22 @@ func (r *runner) oddRowsTurn(l *Line, lines []int16, told bool) {
 	}
 }
 
+// onOtherSide says where the last row of a set whose labels name both sides is worked once more by itself, "then work Row 2
+// once more": it would be on the other side than it says.
+func (r *runner) onOtherSide(l *Line, lines []int16) {
+	n := len(r.history)
+	if r.round || r.quiet || len(lines) != 1 || n < 2 || lines[0] < 0 || r.history[n-1] != lines[0] || r.history[n-2] < 0 || r.turned != 0 {
+		return
+	}
+	row, above := &r.piece.Lines[lines[0]], &r.piece.Lines[r.history[n-2]]
+	side := row.info.side
+	if side == stitch.SideUnspecified || above.info.side != side.Other() || r.side != side.Other() || row.bare() == above.bare() {
+		return
+	}
+	r.fault(KindMistake, ReasonSide, l.info.at, 0, row.Label+" is worked on the "+sideText(side)+
+		", and was just worked: this is a row on the "+sideText(r.side))
+}
+
 // sideNamed is the side that the label of a row says it is on, itself or those for which it stands.
 func (info *lineInfo) sideNamed() stitch.Side {
 	switch info.every {

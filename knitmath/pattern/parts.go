@@ -35,6 +35,9 @@ func (r *runner) compareSides(l *Line, before hand, n int64) {
 	if l.info.ofMarks && !(r.round && len(r.sidesMarked()) == 2) {
 		return
 	}
+	if total == 2*n && r.sidesUneven(l, before, n, where) {
+		return
+	}
 	if total == 2*n || total == n || l.info.beside && 4*max(total-2*n, 2*n-total) > total { // of others between them nothing is said
 		return
 	}

@@ -35,6 +35,7 @@ func (r *runner) repeat(i int) {
 		return
 	}
 	if passes > 0 {
+		r.onOtherSide(l, lines)
 		r.oddRowsTurn(l, lines, true)
 	}
 	start := r.now

@@ -31,7 +31,7 @@ func (r *runner) beganAfter(l *Line) {
 	switch l.info.kind {
 	case lineUnread:
 		r.unsureHeld = r.unsureHeld || r.rows > 0 && r.mayHold(l)
-		r.told.sureFrom, r.told.unsure = r.rows, true
+		r.notAllCounted()
 	case linePassed:
 		if l.info.heading {
 			r.told.begins = append(r.told.begins, int32(r.rows))
@@ -40,8 +40,13 @@ func (r *runner) beganAfter(l *Line) {
 		r.told.begins = append(r.told.begins, int32(r.rows))
 	}
 	if l.info.open || l.info.edgeTimes != nil || !r.known {
-		r.told.sureFrom, r.told.unsure = r.rows, true
+		r.notAllCounted()
 	}
+}
+
+// notAllCounted forgets from where rows are counted: some that are worked since are not.
+func (r *runner) notAllCounted() {
+	r.told.sureFrom, r.told.unsure, r.told.begins = r.rows, true, r.told.begins[:0]
 }
 
 // mayHold reports whether a line that could not be read may put stitches aside, or take some up: it speaks of them, or it
@@ -91,33 +96,45 @@ func (r *runner) compareRows(c *rowsClaim) {
 	if c.ridge {
 		counts, own, word = ridgesOf(counts), own/2, "ridges"
 	}
+	asked := r.withFirst(c, counts)
 	if r.out.rowsMeant == nil {
 		r.out.rowsMeant = map[rowsSaid][]int{}
 	}
 	r.out.rowsMeant[rowsSaid{c.at.start, r.size}] = counts
 	r.told.begins = append(r.told.begins, int32(after))
-	r.withoutFirst(c, own, told)
-	if slices.Contains(counts, told) || c.inAll && r.told.unsure || !r.wanted(ReasonRows, c.at) {
+	if asked && told == own {
+		r.fault(KindQuestion, ReasonRows, c.at, 0, strconv.Itoa(own)+" without the first working, "+strconv.Itoa(counts[0])+
+			" with it: say which")
 		return
 	}
+	if !slices.Contains(counts, told) && !(c.inAll && r.told.unsure) && r.wanted(ReasonRows, c.at) {
+		r.fault(KindMistake, ReasonRows, c.at, 0, rowsText(counts, own, told, word)+", not "+strconv.Itoa(told))
+	}
+}
+
+// rowsText says how many rows are worked, alone and with those before them.
+func rowsText(counts []int, own, told int, word string) string {
 	text := report.CountOf(own, word) + " " + areWorked(own) + " here"
 	if n := max(nearestCount(counts, told), counts[min(1, len(counts)-1)]); n > own {
 		text += ", " + strconv.Itoa(n) + " with those before"
 	}
-	r.fault(KindMistake, ReasonRows, c.at, 0, text+", not "+strconv.Itoa(told))
+	return text
 }
 
-// withoutFirst says of rows that are told "in all" beside a repeat, and are those of the repeat alone, how many they are with the first
-// working: both are written, and the one is no mistake.
-func (r *runner) withoutFirst(c *rowsClaim, own, told int) {
-	info := &r.piece.Lines[c.line].info
-	if !c.inAll || told != own || info.kind != lineRepeat || info.afresh || info.total || c.ridge {
-		return
+// withFirst leaves the rows of a repeat alone out of those that are counted "in all" beside so many times more: with the first working
+// there are more. It reports whether it has: not where as many may be counted from elsewhere.
+func (r *runner) withFirst(c *rowsClaim, counts []int) bool {
+	l := &r.piece.Lines[c.line]
+	if !c.inAll || c.ridge || !r.besideFirst(l) || l.info.total || len(counts) < 2 || counts[1] == counts[0] || slices.Contains(counts[1:], counts[0]) {
+		return false
 	}
-	if first := r.rowsRepeated(info); first > 0 {
-		r.fault(KindReading, ReasonReading, c.at, 0, strconv.Itoa(own)+" without the first working, "+strconv.Itoa(own+first)+
-			" with it: say which")
-	}
+	counts[0] = counts[1]
+	return true
+}
+
+// besideFirst reports whether a line works rows again that were worked before it: "rep Rows 1 and 2 5 times", "work them 5 times more".
+func (r *runner) besideFirst(l *Line) bool {
+	return l.info.kind == lineRepeat && (!l.info.afresh || r.says(l, "more"))
 }
 
 // ridgesOf are the garter ridges of numbers of rows: of an odd number the row that makes no whole one may be counted,
@@ -162,14 +179,14 @@ func (r *runner) rowCounts(line, own, after int) []int {
 	if inAll {
 		counts[0] = rowsInAll(own, at(info.counts, r.size))
 	}
-	if info.kind == lineRepeat && !info.afresh {
+	if r.besideFirst(&r.piece.Lines[line]) {
 		counts = append(counts, own+r.rowsRepeated(info))
 	}
 	if len(info.ranges) > 0 && r.piece.Lines[line].numbered() {
 		_, last := info.rangeIn(info.ranges[len(info.ranges)-1], r.size)
 		counts = append(counts, last)
 	}
-	for k := line; k >= 0 && !inAll && r.piece.Lines[k].info.ownLine == info.ownLine; k-- {
+	for k := line - 1; k >= 0 && !inAll && r.piece.Lines[k].info.ownLine == info.ownLine; k-- {
 		if n := int(r.rowsBefore[k]); n >= r.told.sureFrom {
 			counts = append(counts, after-n)
 		}
