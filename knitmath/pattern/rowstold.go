@@ -121,18 +121,19 @@ func rowsText(counts []int, own, told int, word string) string {
 	return text
 }
 
-// withFirst leaves the rows of a repeat alone out of those that are counted "in all" beside so many times more: with the first working
-// there are more. It reports whether it has: not where as many may be counted from elsewhere.
+// withFirst leaves the rows of a repeat alone out of those that are counted "in all" beside so many times more: with the first
+// working there are more. It reports whether it has: not where as many may be counted from elsewhere.
 func (r *runner) withFirst(c *rowsClaim, counts []int) bool {
 	l := &r.piece.Lines[c.line]
-	if !c.inAll || c.ridge || !r.besideFirst(l) || l.info.total || len(counts) < 2 || counts[1] == counts[0] || slices.Contains(counts[1:], counts[0]) {
+	if !c.inAll || c.ridge || !r.besideFirst(l) || l.info.total || len(counts) < 2 || slices.Contains(counts[1:], counts[0]) {
 		return false
 	}
 	counts[0] = counts[1]
 	return true
 }
 
-// besideFirst reports whether a line works rows again that were worked before it: "rep Rows 1 and 2 5 times", "work them 5 times more".
+// besideFirst reports whether a line works rows again that were worked before it: "rep Rows 1 and 2 5 times", "work them 5
+// times more".
 func (r *runner) besideFirst(l *Line) bool {
 	return l.info.kind == lineRepeat && (!l.info.afresh || r.says(l, "more"))
 }

@@ -154,7 +154,7 @@ func (s *scanner) mark(from span, c rune, size int) {
 
 // unread reports whether a sign stands for nothing: a bullet, a tick, a picture, what shortens a word.
 func (s *scanner) unread(c rune, size int) bool {
-	return c == '.' && s.shortened() || c == '\\' && s.escaped() || s.lineStart() && s.bullet(c, size) ||
+	return c == '.' && s.shortened() || c == '\\' && s.escaped() || s.lineStart() && s.bullet(c, size) || s.frame(c) ||
 		strings.ContainsRune(tickMarks, c) || c >= firstEmoji
 }
 
