@@ -24,7 +24,7 @@ func (p *parser) auxiliary() bool {
 	for p.tokens[i].is("to", "on", "by") {
 		i++
 	}
-	if changing, ok := plainChanges[p.tokens[i].text]; ok && p.tokens[p.next].is("keep", "go", "proceed") {
+	if changing, ok := plainChanges[p.tokens[i].text]; ok && p.tokens[p.next].is("keep", "go", "proceed") && p.phraseEnd(i+1, theseWays) == 0 {
 		p.tokens[i].text = changing
 		p.next = i
 		return true
@@ -59,7 +59,7 @@ func (p *parser) shapedByVerb() bool {
 
 // evenSoonAt reports whether it is said at token i that rows are worked even.
 func (p *parser) evenSoonAt(i int) bool {
-	return p.tokens[i].is("even", "straight", "plain", "evenly", "without")
+	return p.tokens[i].is("even", "straight", "plain", "evenly", "without") || p.tokens[i].is("in") && p.fabricEnd(i+1) != 0
 }
 
 // rowsWordedAt reports whether words for certain rows begin at token i: "rows 1 and 2", "[Rows 1-2]", "the last 2 rows",

@@ -8,6 +8,9 @@ func (p *parser) howOften(info *lineInfo, from span) bool {
 	p.acceptAny(asItFaces)
 	p.acceptAny(theseWays)
 	p.fewerLed(info)
+	if p.formingNext() && p.ahead(2).is("until", "till", "for") {
+		p.next += 2
+	}
 	named := info.lines != nil
 	if p.onWhichRows(info, from) {
 		return true
@@ -119,23 +122,34 @@ func (p *parser) bareRepeat(line *Line) bool {
 	return p.howOften(&line.info, from)
 }
 
+// inAll are words after a number that holds what was worked before.
+var inAll = wordings("in all", "in total", "altogether", "total")
+
 // bareRepeatAt reports whether "row 1 once more", "rows 1 and 2 again" stands at token i.
 func (p *parser) bareRepeatAt(i int) bool {
 	if end := p.firstOnes(i); end != 0 {
 		i = end
+	} else if p.tokens[i].is("first") && p.tokens[i+1].kind == tokenNumber && p.tokens[i+2].row() {
+		i += 3
 	} else if !p.tokens[i].row() || p.tokens[i+1].kind != tokenNumber {
 		return false
 	} else {
 		i = p.rowNumbersEnd(i + 1)
 	}
-	for p.tokens[i].is("only", "alone", "a") {
+	for p.tokens[i].is("only", "alone") {
 		i++
 	}
 	if p.tokens[i].is("every", "each") && p.tokens[i+1].row() {
 		i += 2
 	}
-	return p.tokens[i].is("once", "twice", "again", "until", "till") || p.timesAt(i)
+	return p.tokens[i].is("again", "until", "till") || p.timesEnd(i) != 0
 }
+
+// beforeRowsAgain are words before a number of rows that are worked again; rowsMore those that say that others were worked before.
+var (
+	beforeRowsAgain = []string{"a", "an", "total", "of", "another", "further", "additional", "extra", "the", "next", "foll", "following"}
+	rowsMore        = []string{"another", "more", "further", "additional", "extra", "next", "foll", "following"}
+)
 
 // forRowsAhead reports whether "for 10 rows" or "for 10 more rows" comes next.
 func (p *parser) forRowsAhead() bool {
@@ -143,7 +157,7 @@ func (p *parser) forRowsAhead() bool {
 	if p.tokens[i].is("for") {
 		i++
 	}
-	for p.tokens[i].is("a", "total", "of", "another", "further", "the", "next") {
+	for p.tokens[i].is(beforeRowsAgain...) {
 		i++
 	}
 	end, _ := p.sizedEnd(i)
@@ -155,11 +169,10 @@ func (p *parser) forRowsAhead() bool {
 
 // repeatRows reads "for 10 rows": so many rows of the repeat, not so many times.
 func (p *parser) repeatRows(info *lineInfo) bool {
-	at, more := p.peek().span, false
+	at, from := p.peek().span, p.next
 	p.accept("for")
-	for p.peek().is("a", "total", "of", "another", "further", "the", "next") {
+	for p.peek().is(beforeRowsAgain...) {
 		info.total = info.total || p.peek().is("total")
-		more = more || p.peek().is("another", "further", "next")
 		p.next++
 	}
 	n := p.number()
@@ -167,11 +180,11 @@ func (p *parser) repeatRows(info *lineInfo) bool {
 		info.kind = lineUnread
 		return true
 	}
-	from := p.next
 	if p.next = p.afterMore(p.next); p.acceptRow() {
 		p.accept("more", "further")
 	}
-	more = more || p.anyOf(from, p.next, "more", "further", "additional", "extra")
+	info.total = p.acceptAny(inAll) || info.total
+	more := p.anyOf(from, p.next, rowsMore...)
 	info.forRows = without(n)
 	if !more && !info.afresh {
 		info.total = true

@@ -11,8 +11,10 @@ func (p *parser) inThisWay(line *Line) bool {
 	if p.ruleUntil(info) {
 		return true
 	}
-	end := p.sentenceEnd(from + 1)
-	way := p.wayNamed(from+1, end)
+	end, first := p.sentenceEnd(from+1), from+1
+	for p.acceptedAt(&first, "on", "working") {
+	}
+	way := p.wayNamed(first, end)
 	if way == 0 {
 		return false
 	}
@@ -89,23 +91,37 @@ func (p *parser) inThisWayFor(info *lineInfo, i int) bool {
 		i++
 	}
 	n := p.rowsInSet()
-	if told > 0 {
+	switch {
+	case told > 0:
 		n = told
+	case n == 0 && p.keepingRows(): // rows without numbers
+		n = 2
 	}
-	if n == 0 || !p.tokens[i].is("for") {
-		return false
-	}
-	save, found := p.next, p.found.mark()
-	p.next = i + 1
-	times := p.number()
-	more := p.accept("more")
-	if times == nil || !p.acceptRow() || !more && !p.accept("more") && !p.endsAt(p.next) {
+	save := p.next
+	if p.next = i; n == 0 || !p.tokens[i].is("for") || !p.forRowsAhead() {
 		p.next = save
-		p.found.rewind(found)
 		return false
 	}
-	info.kind, info.last, info.afresh, info.forRows = lineRepeat, n, true, without(times)
-	return true
+	info.kind, info.last, info.afresh = lineRepeat, n, true
+	return p.repeatRows(info)
+}
+
+// keepingRows reports whether the last two rows are written, and neither changes the count: then "as set" goes on with them, and not
+// with the stitch that they are a change in.
+func (p *parser) keepingRows() bool {
+	rows := 0
+	for i := len(p.piece.Lines) - 1; i >= 0 && rows < 2; i-- {
+		l := &p.piece.Lines[i]
+		p.looked++
+		switch {
+		case l.info.kind == linePassed:
+		case l.info.kind != lineRow || changesCount(l.Steps):
+			return false
+		default:
+			rows++
+		}
+	}
+	return rows == 2
 }
 
 // wayNamed is the index after "in this way" at token i, or anywhere in the sentence after "to dec"

@@ -258,9 +258,9 @@ func (p *parser) ordinalValue(i int) int {
 // sideOf is the side that token i names, with "side" or without.
 func (p *parser) sideOf(i int) stitch.Side {
 	switch t := &p.tokens[i]; {
-	case t.is("rs"), t.is("right") && p.tokens[i+1].is("side"):
+	case t.is("rs", "right-side"), t.is("right") && p.tokens[i+1].is("side"):
 		return stitch.RightSide
-	case t.is("ws"), t.is("wrong") && p.tokens[i+1].is("side"):
+	case t.is("ws", "wrong-side"), t.is("wrong") && p.tokens[i+1].is("side"):
 		return stitch.WrongSide
 	}
 	return stitch.SideUnspecified

@@ -21,10 +21,8 @@ func (p *parser) leadIn(info *lineInfo) {
 		if p.leadWhen() || p.leadPlace(info) {
 			continue
 		}
-		t := p.peek()
 		switch {
-		case t.is("now", "then", "and", "also", "again") && !p.claimAhead(),
-			t.is(",") && p.next > 0 && !p.lineStart(), p.narrowLed():
+		case p.wordLed(), p.narrowLed():
 			p.next++
 			continue
 		case p.sideRemark(info):
@@ -50,6 +48,13 @@ func (p *parser) leadIn(info *lineInfo) {
 		p.leadCounts(end, info)
 		p.leadTo(end, info)
 	}
+}
+
+// wordLed reports whether a word leads in that says nothing but that more comes, "now", "next,", or a comma does.
+func (p *parser) wordLed() bool {
+	t := p.peek()
+	return t.is("now", "then", "and", "also", "again") && !p.claimAhead() || t.is("next", "first") && p.ahead(1).is(",") ||
+		t.is(",") && p.next > 0 && !p.lineStart()
 }
 
 // leadTo goes on behind words that lead in, and notes where they stand.

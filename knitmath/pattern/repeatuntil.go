@@ -130,12 +130,12 @@ func timesEach2(numbers []int) []int {
 // untilTimes reads "until they have been worked 20 times in all": the last working is among them.
 func (p *parser) untilTimes(info *lineInfo) bool {
 	for i := p.next + 1; i < p.next+12 && !p.endsAt(i); i++ {
-		if !p.tokens[i].is("twice", "thrice", "once") && !p.timesAt(i) {
+		if !p.tokens[i].is("twice", "thrice", "once") && !p.timesAt(i) && !p.patternRepsAt(i) {
 			continue
 		}
 		save := p.next
 		p.next = i
-		n, _, more := p.manyTimes()
+		n, more := p.timesOrReps()
 		if n == nil {
 			p.next = save
 			return false
@@ -149,6 +149,33 @@ func (p *parser) untilTimes(info *lineInfo) bool {
 		return true
 	}
 	return false
+}
+
+// timesOrReps reads "5 times", "5 patt reps", and whether they are more than those that were worked.
+func (p *parser) timesOrReps() ([]int, bool) {
+	if !p.patternRepsAt(p.next) {
+		n, _, more := p.manyTimes()
+		return n, more
+	}
+	n := p.number()
+	if n == nil {
+		return nil, false
+	}
+	for p.accept("patt", "pattern", "full", "complete", "reps", "repeats", "repetitions", "have", "has", "been", "are", "worked", "completed",
+		"done", "in", "all", "total") {
+	}
+	return without(n), false
+}
+
+// patternRepsAt reports whether "5 patt reps", "6 full repeats" stands at token i.
+func (p *parser) patternRepsAt(i int) bool {
+	i, _ = p.sizedEnd(i)
+	if i == 0 {
+		return false
+	}
+	for p.acceptedAt(&i, "patt", "pattern", "full", "complete") {
+	}
+	return p.tokens[i].is("reps", "repeats", "repetitions")
 }
 
 // untilCount reads "until 76 sts rem", "until there are 40 sts on needle", "to 40 sts";

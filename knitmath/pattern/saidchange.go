@@ -3,7 +3,7 @@ package pattern
 // contInThisWay reads "cont to dec 4 sts every rnd in this way until 8 sts rem", which "cont to
 // dec 4 sts every rnd" alone would not end.
 func (p *parser) contInThisWay(line *Line) bool {
-	return p.peek().is("cont", "continue") && !p.onlyRows && p.inThisWay(line)
+	return p.peek().is("cont", "continue", "keep", "proceed", "go") && !p.onlyRows && p.inThisWay(line)
 }
 
 // changeSaid is by how many stitches the words from one token to another say that rows change

@@ -46,6 +46,7 @@ func (p *parser) sideRowsAt(i int) bool {
 // everyRowAt reports whether rows stand at token i after "every": "row", "RS row", "4 rows",
 // "of the next 5 rows".
 func (p *parser) everyRowAt(i int) bool {
+	p.acceptedAt(&i, "one")
 	if p.tokens[i].is("of") {
 		return p.tokens[i+1].is("next") || p.tokens[i+1].is("the") && p.tokens[i+2].is("next", "foll", "following")
 	}
@@ -203,7 +204,7 @@ func (p *parser) stretchOfRows(named, worked bool) (shapings, bool) {
 		s.interval, ok = []int{2}, true
 	case p.accept("next", "this"):
 		ok = p.nextRows(&s)
-	case p.peek().is("each", "every") && p.ahead(1).is("of"):
+	case p.peek().is("each", "every") && p.ahead(1).is("of", "one"):
 		ok = p.eachOfRows(&s)
 	case p.accept("every", "each"):
 		p.accept("foll", "following")
@@ -231,7 +232,9 @@ func (p *parser) stretchOfRows(named, worked bool) (shapings, bool) {
 
 // eachOfRows reads "each of the next 5 rows".
 func (p *parser) eachOfRows(s *shapings) bool {
-	p.next += 2
+	p.next++
+	p.accept("one")
+	p.accept("of")
 	p.accept("the")
 	if p.accept("next") {
 		return p.nextRows(s)
