@@ -228,3 +228,25 @@ func TestOffersAreAskedAsPrinted(t *testing.T) {
 		}
 	}
 }
+
+// Where another field is refused whatever is done, AddOrMend says what mends a field's own fault, and Add nothing.
+func TestAddOrMend(t *testing.T) {
+	count := new(5)
+	ask := func() error {
+		var c fault.Checks
+		if *count%2 > 0 {
+			c.Infeasible("is odd", "count")
+		}
+		c.Infeasible("never is", "other")
+		return c.Err()
+	}
+	for want, add := range map[string]func(error, func() int, func() error, measure.DisplayUnit, ...Knob) error{
+		"is odd": Add, "is odd; 4 or 6 would mend this": AddOrMend} {
+		var refused *fault.InputError
+		knob := Knob{Field: "count", Count: &count, Least: 1, Most: 9}
+		errors.As(add(ask(), func() int { return 1 }, ask, measure.DisplayUnitCm, knob), &refused)
+		if got := refused.Violations[0].Detail; got != want {
+			t.Errorf("%q, not %q", got, want)
+		}
+	}
+}
