@@ -30,7 +30,7 @@ var parts = set(`body back front fronts sleeve sleeves cuff cuffs leg legs heel 
 	heel-turn cap placket straps strap body-panel panel section lace beginning start main square squares strip strips wedge
 	ruffle muzzle snout paws paw feet belly center centre left right first second underarm turn shaping short-rows short-row
 	begin cast-on bind-off bottom-border top-border bodice skirt peplum beak nose mane fin fins horn horns handle bib trousers dress tunic
-	vest waistcoat jacket cowl headband button-bands neckline cape`)
+	vest waistcoat jacket cowl headband button-bands neckline cape welt welts`)
 
 // Front reports whether a heading that begins with a word stands over what is read
 // by people alone, such as materials and gauge.

@@ -47,7 +47,7 @@ func (p *parser) ordinalOfOther(i int) bool {
 		return end != 0 && p.tokens[end-1].is("st") && p.tokens[end].is("and", "size", "sizes", "row", "&")
 	}
 	return p.tokens[i].kind == tokenNumber && p.tokens[i+1].is("st") && p.ordinalEnd(i) != 0 &&
-		(p.labelEnd(i) != 0 ||
+		(p.labelEnd(i) != 0 || p.someSizesOnly(i) ||
 			p.tokens[p.ordinalEnd(i)].row() || p.tokens[i-1].is("the") && p.tokens[i].number%10 == 1) // "the centre stitch, the 51st"
 }
 

@@ -69,6 +69,7 @@ func (p *parser) labelSizes(i int) bool {
 	if p.trying {
 		return false
 	}
+	p.sizesTold++
 	mask, end := p.sizesAt(i)
 	if end != 0 && mask == 0 {
 		return true

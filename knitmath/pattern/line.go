@@ -27,7 +27,7 @@ func (p *parser) skipBreaks() {
 // happens, it moves on.
 func (p *parser) line() {
 	first, since := p.next, p.found.mark()
-	p.depth, p.inside, p.stars = 0, 0, p.stars[:0]
+	p.depth, p.inside, p.stars, p.sizesTold = 0, 0, p.stars[:0], 0
 	if !p.ruled() && !p.tabled() && !p.stripes() && !(p.began && p.sizesOnly()) && !p.frontMatter() && !p.sizesOnly() &&
 		!p.needlesAlone() && !p.gaugeTold() && !p.loneClaim() && !p.headed() && !p.ledInLine() {
 		p.sentenceOrRemark()
@@ -36,6 +36,7 @@ func (p *parser) line() {
 		p.next++
 	}
 	p.listsGraded(first, p.next, since)
+	p.sizesPassedOver(first, since)
 }
 
 // ledInLine passes over "Toe:" within a line, where the name of a part leads a row or a direction in.

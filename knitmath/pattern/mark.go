@@ -179,7 +179,7 @@ func secondRow(text string) bool {
 // goesOnAfter reports whether a sentence goes on after a shortened word that may end one, by the
 // word after it: "2 in. in k1, p1 rib", "3 sts. at each end".
 func goesOnAfter(last, next string) bool {
-	return (last == "st" || last == "sts") && joinsStitches[next] || lengthUnit[last] && joinsLength[next]
+	return (last == "st" || last == "sts") && joinsStitches[next] || lengthUnit[last] && joinsLength[next] || last == "st" && next == "st"
 }
 
 // endsSentence are shortened words that also stand at the end of sentences, where small

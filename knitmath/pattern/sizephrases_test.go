@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -140,6 +141,20 @@ func TestNoSizePassedOver(t *testing.T) {
 				stitch.Flat); out.Agrees {
 				t.Errorf("agrees with %q", text)
 			}
+		}
+	}
+	for _, row := range []string{"Knit 2 rows for larger sizes only.", "Knit 2 rows (larger sizes only).",
+		"Dec 1 st at each end of next row and, for the largest size only, on foll row.", "Row 2: K2tog, k to end (size 3 only).",
+		"BO 2 sts at beg of next 2 rows, in women's sizes only.", "Work in St st for 2 rows, in plus sizes only."} {
+		if out := asked(t, "CO 40 (44, 48) sts.\nRow 1: Knit.\n"+row, 0, stitch.Flat); out.Agrees {
+			t.Errorf("agrees with %q", row)
+		}
+	}
+	for row, want := range map[string][]int{"For the 3rd size work 2 rows.": {1, 1, 3}, "In the largest size work 2 more rows.": {1, 1, 3},
+		"3rd Size Only: Work 2 rows. 1st and 2nd Sizes Only: Work 1 row. All Sizes: K 1 row.": {3, 3, 4},
+		"Knit 2 rows (first size only).": {3, 1, 1}} {
+		if out := asked(t, "CO 40 (44, 48) sts.\nRow 1: Knit.\n"+row, 0, stitch.Flat); !out.Agrees || !slices.Equal(out.WorkedRows, want) {
+			t.Errorf("%q: %v rows, not %v: %s", row, out.WorkedRows, want, said(&out))
 		}
 	}
 }

@@ -122,6 +122,7 @@ func (p *parser) sizesOnly() bool {
 		return p.unknownSizes()
 	}
 	p.sizesSaid |= mask
+	p.sizesTold++
 	from := p.peek().span
 	p.next = end
 	p.passed(from.to(p.last()))

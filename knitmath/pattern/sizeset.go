@@ -9,6 +9,7 @@ func (p *parser) sizesAt(i int) (mask uint32, end int) {
 	if closer != "" {
 		i++
 	}
+	led := p.tokens[i].is("for", "in", "on")
 	for p.tokens[i].is("for", "in", "on", "the") {
 		i++
 	}
@@ -22,26 +23,31 @@ func (p *parser) sizesAt(i int) (mask uint32, end int) {
 	if all != 0 {
 		mask = 0
 	}
-	only := p.tokens[end].is("only", "again", "alone")
+	if end = p.sizesSaidEnd(end, closer, led); end == 0 {
+		return 0, 0
+	}
+	return mask, end
+}
+
+// sizesSaidEnd is the index after what ends words of sizes at token i, in brackets or not: "only:", ".", a line break, and where
+// "for" leads them in a verb; 0 if the sentence goes on otherwise.
+func (p *parser) sizesSaidEnd(i int, closer string, led bool) int {
+	only := p.tokens[i].is("only", "again", "alone")
 	if only {
-		end++
+		i++
 	}
-	if closer != "" {
-		if !p.tokens[end].is(closer) {
-			return 0, 0
-		}
-		if end++; p.tokens[end].is(":", "-") {
-			end++
-		}
-		return mask, end
-	}
-	switch t := &p.tokens[end]; {
+	t := &p.tokens[i]
+	switch {
+	case closer != "" && !t.is(closer):
+		return 0
+	case closer != "":
+		return i + 1 + bit(p.tokens[i+1].is(":", "-"))
 	case t.is(":", "-", ",", ".", ";", ")", "]"):
-		return mask, end + 1
-	case only, t.kind == tokenNewline, t.kind == tokenEnd:
-		return mask, end
+		return i + 1
+	case only, led && directing[t.text], t.kind == tokenNewline, t.kind == tokenEnd: // "For the 3rd size work 2 rows"
+		return i
 	}
-	return 0, 0
+	return 0
 }
 
 // sizeSet is the sizes that are named at token i, in whatever way, and the index after the words.
@@ -189,21 +195,6 @@ func (p *parser) partsSizes(i int, open *int) bool {
 	return true
 }
 
-// sizesJoined is the sizes of a token such as "S/M", where the text calls none of them so.
-func (p *parser) sizesJoined(t *token) (mask uint32) {
-	if !strings.Contains(t.text, "/") {
-		return 0
-	}
-	for _, part := range strings.Split(t.text, "/") {
-		for k, name := range p.names {
-			if part == name {
-				mask |= 1 << k
-			}
-		}
-	}
-	return mask
-}
-
 // sizeStands reports whether the name or the number of a size stands at token i.
 func (p *parser) sizeStands(i int) bool {
 	size, _ := p.sizeAt(i)
@@ -232,13 +223,4 @@ func (p *parser) sizeAt(i int) (size, end int) {
 		return int(t.number) - 1, i + 1
 	}
 	return -1, i
-}
-
-// sizeLetter is the letter for a size that is called by a word.
-func sizeLetter(name string) string {
-	switch name {
-	case "small", "medium", "large":
-		return name[:1]
-	}
-	return name
 }
