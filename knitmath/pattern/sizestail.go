@@ -34,7 +34,8 @@ func (p *parser) sizesPassedOver(first int, since mark) {
 	}
 	for i := first; i < p.next; i++ {
 		p.looked++
-		if !p.tokens[i].is("size", "sizes") || !p.tokens[i+1].is("only") {
+		then := &p.tokens[i+1]
+		if !p.tokens[i].is("size", "sizes") || !then.is("only") && !directing[then.text] && !p.tokens[i+2].row() { // "for the larger size 6 rows"
 			continue
 		}
 		if told--; told < 0 {
