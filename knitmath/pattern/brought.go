@@ -21,7 +21,7 @@ func (p *parser) ofPart(i int) int {
 		t := &p.tokens[i]
 		if t.kind != tokenWord || t.stitches() || p.labelEnd(i) != 0 ||
 			!draft.Part(t.text) && !t.is("held", "live", "rem", "remaining", "instep", "sole", "gusset", "lining", "flap", "steek",
-				"first", "second", "reserved") {
+				"first", "second", "reserved", "cast-on", "picked-up") {
 			break
 		}
 		i++

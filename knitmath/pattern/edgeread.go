@@ -114,6 +114,9 @@ func (p *parser) castOnCount(info *lineInfo, from span) {
 	}
 	p.multipleOf(info)
 	info.adds = info.adds || p.addsAfter()
+	if p.peek().is("at", "onto", "on") {
+		p.acceptEnd(p.needlePlace(p.next))
+	}
 }
 
 // castBetweenMarkers reads "for front, pm, 10 sts for sleeve, pm, 30 sts for back" after the first
@@ -235,6 +238,7 @@ func (p *parser) addsAfter() bool {
 	for i := p.next; !p.endsAt(i) && i < p.next+16; i++ {
 		if p.tokens[i].is("underarm", "gap", "underarms", "bound-off", "between") ||
 			p.given && p.tokens[i].is("needle") && p.tokens[i-1].is("left", "lh", "left-hand", "right", "working") ||
+			p.given && p.tokens[i].is("needle") && p.anyOf(p.next, i, "beg", "beginning", "start", "end") ||
 			p.tokens[i].is("end", "beg", "beginning", "side") && (p.tokens[i-1].is("at", "the", "each") || p.tokens[i-1].is("this", "same")) {
 			return true
 		}
@@ -265,7 +269,17 @@ func (p *parser) beginningAt(i int) bool {
 
 // edgeRowsAt reports whether "at beg of", "at the end of next" stands at token i.
 func (p *parser) edgeRowsAt(i int) bool {
-	return p.beginningAt(i) || p.tokens[i].is("at") && p.phraseEnd(i, endsOfNext) != 0
+	return p.beginningAt(i) && p.needlePlace(i) == 0 || p.tokens[i].is("at") && p.phraseEnd(i, endsOfNext) != 0
+}
+
+// needlePlace is the index after "at the beginning of the left needle" at token i; 0 if that is not what stands there.
+func (p *parser) needlePlace(i int) int {
+	for i++; p.tokens[i].is("the", "beg", "beginning", "start", "end", "of", "left", "lh", "left-hand", "same", "working"); i++ {
+	}
+	if !p.tokens[i].is("needle") {
+		return 0
+	}
+	return i + 1
 }
 
 // namedEdge is the index after "at the neck edge", "for left sleeve" at token i, before it is said of which rows the

@@ -11,6 +11,9 @@ import (
 func (p *parser) heldInRow(steps *[]Step) asideKind {
 	first, save, found := p.peek(), p.next, p.found.mark()
 	var line Line
+	if p.heldUpToMarker(steps) {
+		return asideRead
+	}
 	if !p.holding(&line) || line.info.kind != lineHold {
 		p.next = save
 		p.found.rewind(found)
@@ -24,7 +27,7 @@ func (p *parser) heldInRow(steps *[]Step) asideKind {
 		p.found.rewind(found)
 		return asideEnds
 	}
-	if first.is("leaving") && line.info.whole == wholeRest && !p.onlyRows && stopsShort(*steps) {
+	if line.info.whole == wholeRest && !p.onlyRows && p.turnsBefore(first, *steps) {
 		*steps = append(*steps, Step{Operation: stitch.Turn, Times: one, at: first.span}) // it is turned before them
 	}
 	if turnsAtEnd(*steps) {
@@ -42,6 +45,13 @@ func (p *parser) heldInRow(steps *[]Step) asideKind {
 	}
 	*steps = append(*steps, s)
 	return asideRead
+}
+
+// turnsBefore reports whether the work is turned before the rest that is left by a verb, "p16, leaving rem sts on hold": steps stop
+// short of it, or the row before was turned and this one goes back as far.
+func (p *parser) turnsBefore(verb *token, steps []Step) bool {
+	n := len(p.piece.Lines)
+	return stopsShort(steps) && (verb.is("leaving") || verb.is("leave") && n > 0 && turnsAtEnd(p.piece.Lines[n-1].Steps))
 }
 
 // atEnd reports whether steps go to the end of the row.

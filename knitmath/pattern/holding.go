@@ -139,7 +139,26 @@ func (p *parser) partOntoNeedles(i int) bool {
 // clauseStops reports whether a clause about held stitches ends at token i.
 func (p *parser) clauseStops(i int) bool {
 	t := &p.tokens[i]
-	return t.is(",", ";") || t.is("-", "=", "(", ":") && p.claimAt(i) || t.is("and") && (p.nextAt(i+1) || p.pickedUpAt(i+1))
+	return t.is(",", ";") || t.is("-", "=", "(", ":") && p.claimAt(i) ||
+		t.is("and") && (p.nextAt(i+1) || p.pickedUpAt(i+1) || p.moreHeldAt(i+1))
+}
+
+// moreHeldAt reports whether "the remaining 28 sts on another holder" stands at token i, after others that are put aside.
+func (p *parser) moreHeldAt(i int) bool {
+	at := p.heldSts(i)
+	if at == i || at == 0 {
+		return false
+	}
+	end, _ := p.sizedEnd(at)
+	if end = p.ofPart(end); end == 0 || !p.tokens[end+1].is("on", "onto", "to") {
+		return false
+	}
+	for n := end + 2; n < end+7 && !p.endsAt(n); n++ {
+		if p.tokens[n].is(puttingAside...) && p.asideAt(n) {
+			return true
+		}
+	}
+	return false
 }
 
 // besideOthers is how many stitches "after the 33 sts" names at the end of words up to a token that put stitches on a

@@ -211,7 +211,7 @@ func (p *parser) verbOfLead(i, n int, with bool) bool {
 	if with {
 		return n > i+1 || !p.tokens[n].is(worksWith...)
 	}
-	return p.tokens[n-1].is("row", "rnd", "row)")
+	return p.tokens[n-1].is("row", "rnd", "row)") || p.tokens[n].is("pick") && p.tokens[i+1].is("at")
 }
 
 // castingNamed reports whether "cast on" at token n is a way of casting on, "a provisional cast on and

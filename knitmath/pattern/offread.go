@@ -83,20 +83,25 @@ func (p *parser) offAtEnds(line *Line) bool {
 	return false
 }
 
+// someOff asks how many "some sts" are that are bound off.
+func (p *parser) someOff(line *Line) {
+	from := p.tokens[p.next-1].span
+	for !p.clauseEnds() {
+		p.next++
+	}
+	p.ask(ReasonUnread, from.to(p.last()), "how many stitches are bound off?")
+	line.info.kind = lineUnread
+}
+
 // allOff reads "BO all sts", "BO rem 30 sts", "BO in patt", "BO".
 func (p *parser) allOff(line *Line) bool {
-	if t := p.peek(); t.is("some", "several", "a") {
-		from := p.tokens[p.next-1].span
-		for !p.clauseEnds() {
-			p.next++
-		}
-		p.ask(ReasonUnread, from.to(p.last()), "how many stitches are bound off?")
-		line.info.kind = lineUnread
+	if p.peek().is("some", "several", "a") {
+		p.someOff(line)
 		return true
 	}
 	p.acceptAny(offManner)
 	p.accept("all", "the")
-	p.accept("rem", "remaining", "these", "front", "back", "neckband")
+	rest := p.accept("rem", "remaining", "these", "front", "back", "neckband") || p.last1().is("all")
 	var n []int
 	if end, _ := p.sizedEnd(p.next); end != 0 && p.ofPart(end) != 0 {
 		if n = p.number(); n == nil {
@@ -108,19 +113,24 @@ func (p *parser) allOff(line *Line) bool {
 		p.next = end
 	}
 	p.accept("st", "sts", "stitch", "stitches")
+	someOnly := !rest && p.rowGoesOnAfter(n)
 	for p.acceptAny(offManner) || p.acceptAny(bindOffManner) {
 	}
 	if !p.leftOn(&line.info) {
 		line.info.kind = lineUnread
 		return true
 	}
-	if p.startsItem(p.next) && !p.clauseEnds() || p.peek().is("to", "until", "next", "centre", "center", "first", "last") {
+	if someOnly || p.startsItem(p.next) && !p.clauseEnds() || p.peek().is("to", "until", "next", "centre", "center", "first", "last") {
 		return false
 	}
 	line.info.kind, line.info.all, line.info.counts = lineOff, true, n
 	line.info.row = true
 	return true
 }
+
+// rowGoesOnAfter reports whether what comes next after so many stitches shows that they are some of a row, "bind off the 7 steek
+// sts, k to end".
+func (p *parser) rowGoesOnAfter(n []int) bool { return n != nil && p.rowGoesOn(p.next) }
 
 var offManner = wordings("loosely", "in patt", "in pattern", "in knit", "in purl", "in rib", "knitwise", "purlwise", "tog", "together",
 	"evenly", "firmly", "very", "using", "kwise", "pwise", "ribwise", "in ribbing", "too tightly", "fairly", "in k", "all rows")

@@ -23,9 +23,13 @@ func (p *parser) pickingUp(line *Line) bool {
 		}
 		from := p.next
 		p.alongWhich(info)
+		if p.workedOnNeedle(first, from) {
+			info.onNeedle = added(info.onNeedle, n, p.sizes)
+		}
 		if p.waited(first, from) {
 			info.waiting = append(info.waiting, Step{Name: takenUp, Times: n, at: p.tokens[first].to(p.last())})
 		}
+		sum = p.changedOnWay(sum)
 		more = p.pickUpAgain()
 	}
 	if p.peek().is(",") && p.startsItem(p.next+1) {
@@ -49,6 +53,8 @@ func (p *parser) pickedUpPart() []int {
 		return nil
 	}
 	n = without(n)
+	p.acceptEnd(p.ofPart(p.next))
+	p.accept("more")
 	p.accept("st", "sts", "stitch", "stitches")
 	n = p.ledTwice(n)
 	if p.alongBoth() {
@@ -117,6 +123,20 @@ func (p *parser) alongWhich(info *lineInfo) {
 		}
 		p.next++
 	}
+	p.belowEdge()
+}
+
+// belowEdge passes over ", 2 rounds below the bind-off", "1 st in from the edge" behind where stitches are picked up.
+func (p *parser) belowEdge() {
+	i := p.next + bit(p.peek().is(","))
+	end, _ := p.sizedEnd(i)
+	in := p.tokens[end+1].is("below", "above") || p.tokens[end+1].is("in") && p.tokens[end+2].is("from")
+	if end == 0 || !in || !p.tokens[end].row() && !p.tokens[end].stitches() {
+		return
+	}
+	for end += 2; p.tokens[end].kind == tokenWord && !p.tokens[end].is("and", "then"); end++ {
+	}
+	p.passTail(end)
 }
 
 // pickedUpAt reports whether "8 sts picked up" stands at token i, in a list of stitches that are put on the needles.

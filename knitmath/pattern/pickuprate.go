@@ -71,6 +71,9 @@ func (r *runner) pickedUp(l *Line) {
 		return
 	}
 	n := int64(at(l.info.counts, r.size))
+	if l.info.onNeedle != nil && r.known && !r.fresh && int64(at(l.info.onNeedle, r.size)) == r.now.total() {
+		n -= r.now.total() // they are knit on the way
+	}
 	r.broughtLast = n
 	if r.known && (!r.fresh || r.besideLive(l, n)) {
 		r.changeBy(n)
@@ -129,4 +132,37 @@ func (r *runner) besideLive(l *Line, n int64) bool {
 	live := r.now.total()
 	claim, ok := r.claim(l)
 	return live > 0 && (!r.fresh || ok && claim == live+n)
+}
+
+// workedOnNeedle reports whether the stitches whose number stands from token first to end are only knit, "knit 54 sleeve sts" among
+// others that are picked up: they may be on the needle.
+func (p *parser) workedOnNeedle(first, end int) bool {
+	return p.tokens[first-1].is("k", "knit", "across") && !p.anyOf(max(first-4, 0), first, "up") && p.tokens[end-1].stitches() &&
+		!p.tokens[end].is("from", "off")
+}
+
+// changedOnWay is a sum of stitches with those of ", inc 1 st at centre" that stand among the parts.
+func (p *parser) changedOnWay(sum []int) []int {
+	save, found := p.next, p.found.mark()
+	if !p.accept(",", "and", ";") || !p.accept("inc", "increasing", "dec", "decreasing") {
+		p.next = save
+		return sum
+	}
+	more := p.last1().is("inc", "increasing")
+	n := p.number()
+	if n == nil || !p.accept("st", "sts", "stitch", "stitches") || !p.peek().is("at", "in", "evenly") || sum == nil {
+		p.next = save
+		p.found.rewind(found)
+		return sum
+	}
+	for !p.endsAt(p.next) && !p.peek().is(",", ";", "and", "(") {
+		p.next++
+	}
+	n = perSize(without(n), p.sizes)
+	for size := range n {
+		if !more {
+			n[size] = -n[size]
+		}
+	}
+	return added(sum, tidy(n), p.sizes)
 }

@@ -149,6 +149,7 @@ type lineInfo struct {
 	perNeedle     []int           // "16 sts on each needle"
 	laid          *laidOut        // how the stitches lie on the needles before a round that is
 	onNeedles     []needleSection // written needle by needle
+	onNeedle      []int           // "knit 54 sleeve sts" of them
 	waiting       []Step          // "and knit 26 sts from back holder" of stitches that are picked up
 	forSizes      uint32          // the sizes it is for, a bit for each; 0 for all
 	defined       bool            // it belongs to a stitch pattern, and is worked only where that is

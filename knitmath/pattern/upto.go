@@ -88,7 +88,8 @@ func (p *parser) acrossRow() (extent, bool) {
 	if p.accept("all", "both") {
 		p.accept("sts", "stitches", "pieces", "sets", "legs", "halves", "sleeves", "sides")
 	}
-	if p.peek().is("to", "until") {
+	if end := p.partWordsEnd(p.next); p.tokens[end].is("to", "until") { // "across back to next m"
+		p.next = end
 		return p.toLast()
 	}
 	return extent{last: toEnd}, true

@@ -213,4 +213,26 @@ var wordedScenes = []scene{
 		numbers: func(i int) map[string]int {
 			return map[string]int{"a": 80 + 8*i, "b": 8 + i, "c": 7, "d": 34 + 4*i, "end": 0}
 		}},
+	{name: "sleeve taken up", text: "<SLEEVES|Sleeve>\n" +
+		"<Return {a} held sleeve sts to dpns.|Place {a} held sleeve sts on needles.|Slip {a} sleeve sts from waste yarn to " +
+		"dpns.> " +
+		"<Beg at center of underarm, |Starting at centre of underarm, |Join yarn at underarm and |With RS facing, >pick up " +
+		"and knit {u} sts, " +
+		"<knit across {a} sleeve sts|knit {a} sleeve sts|knit {a} sts>, <then |>pick up and knit {u} sts" +
+		"< to center of underarm| along underarm|>. {end!} sts.\n" + joinRnd + "\nKnit 5 rnds.",
+		numbers: func(i int) map[string]int { return map[string]int{"a": 54 + 4*i, "u": 4 + i, "end": 62 + 6*i} }},
+	{name: "gusset held up to its marker", text: castOn + " {a} sts. " + joinRnd + "\nSet-up rnd: K{b}, pm, k{c}, pm, k " +
+		"to end.\nKnit 3 rnds.\n" +
+		"Next rnd: K to m, <remove marker|rm>, <place gusset sts on waste yarn|place sts to next marker on hold|" +
+		"slip all sts between markers onto waste yarn|put the gusset sts on a holder>, <remove marker|rm>, CO 3 sts" +
+		"< over the gap| over gap|>, k to end. {end!} sts.\nKnit 5 rnds.",
+		numbers: func(i int) map[string]int {
+			return map[string]int{"a": 53 + 8*i, "b": 20 + 2*i, "c": 13 + 2*i, "end": 43 + 6*i, "rows": 10}
+		}},
+	{name: "bound off in a row", round: true, text: "<Next rnd|Rnd 1>: <Bind off the {b} steek sts|BO {b} sts|Bind off " +
+		"next {b} sts|Cast off first {b} sts|" +
+		"BO {b} underarm sts>, knit to end<| of rnd>. {end!} sts.",
+		numbers: func(i int) map[string]int {
+			return map[string]int{"start": 207 + 8*i, "b": 7, "end": 200 + 8*i, "rows": 1}
+		}},
 }

@@ -47,7 +47,7 @@ func (s *scene) written(text string, n, wrong int) (string, int) {
 		counts := s.counts(name, n)
 		if text[end-1] == '!' {
 			if marked == wrong {
-				counts[n-1]++
+				counts[len(counts)-1]++
 			}
 			marked++
 		}

@@ -66,6 +66,10 @@ func (w *writer) held(s *Step) {
 		w.WriteString("rem sts on hold")
 		return
 	}
+	if s.BeforeMarkerStitches != nil {
+		w.WriteString("sts to m on hold")
+		return
+	}
 	w.numbers(s.Times)
 	if single(s.Times, 1) {
 		w.WriteString(" st" + worked + " on hold")

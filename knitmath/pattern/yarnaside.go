@@ -68,7 +68,7 @@ func (p *parser) allMarkers() bool {
 
 // markerNext reports whether a marker is to be removed.
 func (p *parser) markerNext() bool {
-	for n := 1; n < 4; n++ {
+	for n := 1; n < 8 && !p.endsClause(p.next+n); n++ {
 		if p.ahead(n).is("m", "marker", "markers") {
 			return true
 		}
