@@ -110,6 +110,12 @@ func (p *parser) explains(i, end int) bool {
 	return !counted && p.tokens[i+1].is(":", "=") && p.labelEnd(i) == 0
 }
 
+// crossingExplained reports whether a line of a text that has begun says how a crossing is worked, "C6F: slip next 3 sts to cn ...".
+func (p *parser) crossingExplained(i, end int) bool {
+	_, ok := cable(p.tokens[i].text)
+	return ok && p.explains(i, end)
+}
+
 // turnExplained reports whether "make DS: with the yarn in front slip 1, ..." or "w&t: slip the next st,
 // ..." stands at token i, which says how a turn is made.
 func (p *parser) turnExplained(i int) bool {

@@ -13,12 +13,26 @@ func (p *parser) gloss(s *Step, from int) {
 	p.next++
 	again, ok := p.item(false)
 	spelt := p.next-save-1 > 1 || save-from > 1
+	p.glossTail()
 	if ok && spelt && meansSame(&again, s) && p.peek().is(")") && p.glossTimes(s, save-from > 2) {
 		p.after = after
 		return
 	}
 	p.next, p.after, p.stars = save, after, stars
 	p.found.rewind(found)
+}
+
+// glossTail passes over ", slipping off st above at the same time": how the stitch is finished, without a number.
+func (p *parser) glossTail() {
+	if !p.peek().is(",") || !p.ahead(1).is("slipping", "dropping", "letting", "keeping", "twisting", "leaving") {
+		return
+	}
+	for n := p.next + 1; n < p.next+16 && p.tokens[n].kind == tokenWord; n++ {
+		if p.tokens[n+1].is(")") {
+			p.next = n + 1
+			return
+		}
+	}
 }
 
 // meansSame reports whether a step is the same work as another, which is no group.

@@ -83,6 +83,9 @@ func (p *parser) formingNext() bool {
 
 // askTimes passes over the rest of a clause and asks how many times.
 func (p *parser) askTimes(info *lineInfo, from span) {
+	if p.clauseEnds() && p.peek().is(".") && from.start == p.peek().start { // nothing more is said: the rows are quoted, and not the full stop
+		from = p.last()
+	}
 	for !p.clauseEnds() {
 		p.next++
 	}

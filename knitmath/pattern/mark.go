@@ -119,7 +119,7 @@ var dotted = map[string]bool{"k": true, "p": true, "sl": true, "m": true, "st": 
 
 // joinsStitches are words in small letters after which a sentence about stitches goes on.
 var joinsStitches = wordSet(`at on to in into of along from rem remain remaining inc dec together down up across for evenly each before
-	after over worked have are is also only tog by between around`)
+	after over worked have are is also only tog by between around below above`)
 
 // lengthUnit are units of length that are shortened with a full stop, joinsLength words in small
 // letters after which a sentence about a length goes on: "2 in. in k1, p1 rib", "8 in. from CO edge".

@@ -280,12 +280,11 @@ func (s *scanner) rowNumber(from span) {
 	word := draft.Word(s.source[from.start:s.at])
 	for _, head := range [...]string{"rows", "row", "rnds", "rnd", "round", "sr", "r"} {
 		rest, ok := strings.CutPrefix(word, head)
-		if !ok || rest == "" || rest[0] < '0' || rest[0] > '9' || len(word) != s.at-int(from.start) ||
+		if !ok || rest == "" || !isDigit(rune(rest[0])) || !begins(s.source[from.start:], head) ||
 			(head == "r" || head == "sr") && !s.sentenceStart(len(s.tokens)) && !s.afterRowNumber() && !s.rowsNamedNext(len(s.tokens)) {
 			continue
 		}
-		s.column -= int32(len(rest))
-		s.at -= len(rest)
+		s.at, s.column = int(from.start)+len(head), from.column+int32(len(head))
 		return
 	}
 }

@@ -55,7 +55,8 @@ func (p *parser) frontMatter() bool {
 // explained reports whether a line that ends at a token only explains: a measure, an abbreviation, how
 // work is turned, or how many sizes there are, "5 sizes: chest 80 cm".
 func (p *parser) explained(end int) bool {
-	if !p.began && (p.measureLine(p.next, end) || p.explains(p.next, end) || p.sizeNamesAlone(p.next, end)) || p.turnExplained(p.next) {
+	if !p.began && (p.measureLine(p.next, end) || p.explains(p.next, end) || p.sizeNamesAlone(p.next, end)) ||
+		p.turnExplained(p.next) || p.crossingExplained(p.next, end) {
 		return true
 	}
 	return !p.began && p.peek().kind == tokenNumber && p.ahead(1).is("sizes") && p.ahead(2).is(":", "-")

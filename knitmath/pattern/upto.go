@@ -16,6 +16,16 @@ var toEnd = []int{0} // never written to
 // upTo reads how often or how far. all says that "all sts" and the like may
 // stand for "to end".
 func (p *parser) upTo(all bool) (extent, bool) {
+	if p.peek().is("the", "all", "rest", "plain") {
+		if to, found, ok := p.theRest(); found {
+			return to, ok
+		}
+	}
+	return p.howFar(all)
+}
+
+// howFar is upTo for any other words than "the rest".
+func (p *parser) howFar(all bool) (extent, bool) {
 	switch {
 	case p.accept("once", "twice"):
 		return extent{times: []int{1 + bit(p.last1().is("twice"))}, more: p.accept("more")}, true
@@ -92,6 +102,7 @@ func (p *parser) acrossRow() (extent, bool) {
 		p.next = end
 		return p.toLast()
 	}
+	p.accept("plain")
 	return extent{last: toEnd}, true
 }
 

@@ -3,6 +3,8 @@ package pattern
 // toBefore reads "3 sts before marker", "st before wrapped st". found is false if no such place
 // is said; the number is passed over nevertheless.
 func (p *parser) toBefore() (to extent, found, ok bool) {
+	for p.accept("there", "are", "is", "only", "just") {
+	}
 	if p.numberAhead() {
 		n := p.number()
 		if n == nil {
@@ -93,7 +95,7 @@ func (p *parser) beforePlace(n []int) (extent, bool) {
 			return to, true
 		}
 	}
-	if p.accept("rem", "remain", "remains", "remaining", "left") {
+	if p.acceptEnd(p.remainEnd(p.next)) {
 		return extent{last: without(n), loose: p.onThisNeedle()}, true
 	}
 	if !p.acceptAny(beforeTheEnd) {
@@ -107,6 +109,46 @@ func (p *parser) beforePlace(n []int) (extent, bool) {
 		p.accept("row", "rnd", "round")
 	}
 	return extent{last: without(n)}, true
+}
+
+// remainEnd is the index after "remain", "are left" at token i, 0 if that is not what stands there.
+func (p *parser) remainEnd(i int) int {
+	if p.tokens[i].is("are", "is") && p.tokens[i+1].is("left", "remaining") {
+		return i + 2
+	}
+	if p.tokens[i].is("rem", "remain", "remains", "remaining", "left") {
+		return i + 1
+	}
+	return 0
+}
+
+// theRest reads "the rest", "all the rest of the row", "the rest until 3 remain", "plain to end": it is not found where that is not
+// what comes next.
+func (p *parser) theRest() (to extent, found, ok bool) {
+	i := p.next
+	for p.tokens[i].is("all", "the") {
+		i++
+	}
+	rest := p.tokens[i].is("rest")
+	if rest {
+		i++
+		for p.tokens[i].is("of", "the", "row", "rnd", "round") || p.tokens[i].stitches() {
+			i++
+		}
+	} else if i > p.next {
+		return extent{}, false, true
+	}
+	plain := p.acceptedAt(&i, "plain")
+	switch further := p.tokens[i].is("to", "until", "till"); {
+	case further && (rest || plain):
+		p.next = i
+		to, ok = p.toLast()
+		return to, true, ok
+	case rest && (p.clauseStopsAt(i) || p.tokens[i].is(",", ";", ")", "]") || p.claimAt(i)):
+		p.next = i
+		return extent{last: toEnd}, true, true
+	}
+	return extent{}, false, true
 }
 
 // strokeTimes is how often "x4" says, 0 if it says nothing.
