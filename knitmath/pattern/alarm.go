@@ -12,7 +12,7 @@ func (p *parser) alarm(from, end int, known bool) int {
 		t := &p.tokens[i]
 		p.looked++
 		switch {
-		case t.is("gauge", "tension", "multiple", "mult", "=", "equals", "pattern", "chart", "measure", "measures", "measuring"):
+		case t.among("gauge tension multiple mult = equals pattern chart measure measures measuring"):
 			calm = true
 		case t.kind == tokenStar:
 			return i
@@ -21,7 +21,7 @@ func (p *parser) alarm(from, end int, known bool) int {
 				return i
 			}
 		case t.kind != tokenWord:
-		case alarming(t.text), p.misspelt(i), i == from && t.is("foll", "following", "alt", "alternate", "every", "next"):
+		case alarming(t.text), p.misspelt(i), i == from && t.among("foll following alt alternate every next"):
 			return max(i, 1)
 		case p.alarmingStitch(i, from, known):
 			return i
@@ -62,8 +62,8 @@ func (p *parser) alarmingStitch(i, from int, known bool) bool {
 		return false
 	case m.takes != m.leaves && m.op != 0 && !t.is("yarn"):
 		return true
-	case i == from, p.tokens[i-1].is(",", ";", "then", "and", ":", "-", "time"):
-		return !known && (t.is("knit", "purl", "k", "p", "work") || m.ask != "")
+	case i == from, p.tokens[i-1].among(", ; then and : - time"):
+		return !known && (t.among("knit purl k p work") || m.ask != "")
 	}
 	return false
 }

@@ -4,7 +4,7 @@ package pattern
 // if that is not what stands there.
 func (p *parser) alternating() (s Step, found, ok bool) {
 	i := p.next
-	if !p.tokens[i].is("alt", "alternate", "alternately", "alternating") || !p.startsItem(i+1) {
+	if !p.tokens[i].among("alt alternate alternately alternating") || !p.startsItem(i+1) {
 		return Step{}, false, true
 	}
 	from := p.peek().span
@@ -36,7 +36,7 @@ func (p *parser) alternating() (s Step, found, ok bool) {
 // are worked again and again.
 func (p *parser) alternately(steps *[]Step) asideKind {
 	at := p.peek().span
-	all := p.peek().is("all") && p.ahead(1).is("round", "around", "across", "along")
+	all := p.peek().is("all") && p.ahead(1).among("round around across along")
 	if len(*steps) == 0 || !all && !p.peek().is("alternately") {
 		return asideNone
 	}

@@ -90,13 +90,13 @@ func (p *parser) unitAfter(l *length) {
 	}
 	l.end = end
 	l.sure = l.sure || !t.is("in") || attached || p.endsAt(end) ||
-		p.tokens[end].is(",", ";", ")", "]", "from", "long", "of", "in", "wide", "deep", "above", "below", "more")
+		p.tokens[end].among(", ; ) ] from long of in wide deep above below more")
 }
 
 // amountsChained reads the amounts that go on after the first: those of all sizes, "5-6-7", "5, 6, 7", or to so much, "5-6", "5 to 6".
 func (p *parser) amountsChained(l *length) {
 	to := *l
-	for p.tokens[to.end].is("-", "/", ",", "to") {
+	for p.tokens[to.end].among("- / , to") {
 		by := &p.tokens[to.end]
 		to.end++
 		if !p.amount(&to) || by.is(",") && p.tokens[to.end].row() {
@@ -130,7 +130,7 @@ func (p *parser) amountsBracketed(l *length) bool {
 			}
 			*l = more
 			return true
-		case !p.tokens[more.end].is(",", ":", ";", "-", "/"):
+		case !p.tokens[more.end].among(", : ; - /"):
 			return false
 		}
 	}

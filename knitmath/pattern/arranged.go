@@ -31,7 +31,7 @@ func (p *parser) onEachOf() int {
 	} else if p.tokens[i].kind != tokenNumber {
 		return 0
 	}
-	for i++; p.tokens[i].is("double-pointed", "double", "pointed", "dp", "dpn", "circular"); i++ {
+	for i++; p.tokens[i].among("double-pointed double pointed dp dpn circular"); i++ {
 	}
 	if !p.tokens[i].is("needle", "needles", "dpns") || n < 1 || n > 6 {
 		return 0
@@ -140,7 +140,7 @@ func (p *parser) arrangedInTail(info *lineInfo) bool {
 		return false
 	}
 	save, found, from := p.next, p.found.mark(), p.peek().span
-	if !p.accept("dividing", "divided", "distributing", "distributed", "arranging", "arranged", "placing") {
+	if !p.acceptAmong("dividing divided distributing distributed arranging arranged placing") {
 		end, _ := p.sizedEnd(p.next)
 		if end == 0 {
 			return false
@@ -148,7 +148,7 @@ func (p *parser) arrangedInTail(info *lineInfo) bool {
 		if p.tokens[end].stitches() {
 			end++
 		}
-		if !p.tokens[end].is("on", "onto") || !p.tokens[end+1].is("the", "1st", "first", "needle", "one") && p.tokens[end+1].kind != tokenNumber {
+		if !p.tokens[end].is("on", "onto") || !p.tokens[end+1].among("the 1st first needle one") && p.tokens[end+1].kind != tokenNumber {
 			return false
 		}
 	}
@@ -190,7 +190,7 @@ var markedSides = wordings("with a marker at each side", "with markers at each s
 func (p *parser) arrangedAhead() bool {
 	p.accept("there", "you")
 	p.accept("are", "have")
-	p.accept("the", "first", "last", "next", "rem", "remaining")
+	p.acceptAmong("the first last next rem remaining")
 	t := p.peek()
 	return t.kind == tokenNumber && t.number <= MaxNumber && !p.ahead(1).is("needles", "dpns")
 }
@@ -219,7 +219,7 @@ func (p *parser) arrangedWhere() {
 // that of other stitches, and not that of a needle.
 func (p *parser) arrangedStops() bool {
 	t := p.peek()
-	return p.endsAt(p.next) || t.is(",", ";", "and", ")") ||
+	return p.endsAt(p.next) || t.among(", ; and )") ||
 		t.kind == tokenNumber && p.ordinalEnd(p.next) == 0 && !p.tokens[p.next-1].is("needle", "n", "needles")
 }
 
@@ -229,7 +229,7 @@ func (p *parser) numberAfterJoin() bool {
 	for p.tokens[i].is(",", ";", "and") {
 		i++
 	}
-	for p.tokens[i].is("the", "first", "last", "next", "rem", "remaining") {
+	for p.tokens[i].among("the first last next rem remaining") {
 		i++
 	}
 	return i > p.next && p.tokens[i].kind == tokenNumber && !p.tokens[i+1].row()
@@ -249,10 +249,10 @@ func (p *parser) overNeedlesBefore(signs ...string) {
 // overNeedles passes over "divided evenly over 4 needles", of which a count on each may follow.
 func (p *parser) overNeedles(info *lineInfo) bool {
 	i, evenly := p.next, false
-	for i++; p.tokens[i].is("evenly", "equally", "them", "the", "sts", "stitches"); i++ {
+	for i++; p.tokens[i].among("evenly equally them the sts stitches"); i++ {
 		evenly = evenly || p.tokens[i].is("evenly", "equally")
 	}
-	if !p.tokens[i].is("over", "on", "onto", "between", "among", "across") {
+	if !p.tokens[i].among("over on onto between among across") {
 		return false
 	}
 	end := i + 1
@@ -260,10 +260,10 @@ func (p *parser) overNeedles(info *lineInfo) bool {
 	if n > 0 {
 		end++
 	}
-	for p.tokens[end].is("dp", "double-pointed", "double", "pointed", "the", "circular", "short") {
+	for p.tokens[end].among("dp double-pointed double pointed the circular short") {
 		end++
 	}
-	if !p.tokens[end].is("needle", "needles", "dpns", "dpn") {
+	if !p.tokens[end].among("needle needles dpns dpn") {
 		return false
 	}
 	from := p.peek().span

@@ -83,7 +83,7 @@ func (p *parser) toldAside(steps []Step) bool {
 func (p *parser) repsRemark(steps []Step) bool {
 	times, each := p.ahead(1), p.ahead(4)
 	n := len(steps)
-	if n == 0 || times.kind != tokenNumber || !p.ahead(2).is("reps", "repeats", "rep", "repeat") || !p.ahead(3).is("of") ||
+	if n == 0 || times.kind != tokenNumber || !p.ahead(2).among("reps repeats rep repeat") || !p.ahead(3).is("of") ||
 		each.kind != tokenNumber || !p.ahead(5).stitches() || !p.ahead(6).is(")") ||
 		!single(steps[n-1].Times, int(times.number)*int(each.number)) {
 		return false
@@ -103,21 +103,21 @@ func castsOnLast(steps []Step) bool {
 // beside reads what is told of a marker, of edges that are kept, of stitches for a cable.
 func (p *parser) beside() asideKind {
 	t := p.peek()
-	if t.is("last") && p.ahead(1).is("m", "marker") && p.ahead(2).is("is", "marks", "for", "=") { // "last marker is BOR"
+	if t.is("last") && p.ahead(1).is("m", "marker") && p.ahead(2).among("is marks for =") { // "last marker is BOR"
 		for !p.endsAt(p.next) && !p.peek().is(",", ";", "(") {
 			p.next++
 		}
 		p.passed(t.span.to(p.last()))
 		return asideRead
 	}
-	if t.is("keeping", "with", "maintaining", "having", "working", "knitting") {
+	if t.among("keeping with maintaining having working knitting") {
 		if end := p.edgesKept(p.next); end != 0 {
 			p.next = end
 			p.passed(t.span.to(p.last()))
 			return asideRead
 		}
 	}
-	if t.is("place", "put", "leave", "slip", "sl", "transfer") {
+	if t.among("place put leave slip sl transfer") {
 		return p.toCable()
 	}
 	return asideNone
@@ -170,11 +170,11 @@ var atRowEnd = wordings("at end of this row", "at end of row", "at end of rnd", 
 // rowsOrShaping reports whether a direction begins here that can be no stitch.
 func (p *parser) rowsOrShaping() bool {
 	switch t := p.peek(); {
-	case t.is("k", "p", "knit", "purl", "work", "rib"):
+	case t.among("k p knit purl work rib"):
 		return (p.rowsAfter(p.next+1) || p.ahead(1).is("even", "straight")) && p.directionAhead()
-	case t.is("bo", "bind", "cast", "co", "sl", "slip", "inc", "dec", "pm", "turn", "place"):
+	case t.among("bo bind cast co sl slip inc dec pm turn place"):
 		return false
-	case t.is("cont", "continue", "proceed", "divide", "distribute"):
+	case t.among("cont continue proceed divide distribute"):
 		return p.directionAhead()
 	}
 	return false
@@ -189,11 +189,11 @@ func (p *parser) continues() bool {
 		return false
 	}
 	before, next := &p.tokens[brk-1], p.peek()
-	if before.is("to", "last", "from", "rep", "the", "next", "in", "until", "and", "then", "of", "first", "all", "sl", "with", "before",
-		"after", "on", "at", "more", "over", "-") || next.is("times", "sts", "st", "more", "end", "last", "rep", "from", "twice", "of", "to") {
+	if before.among("to last from rep the next in until and then of first all sl with before "+
+		"after on at more over -") || next.among("times sts st more end last rep from twice of to") {
 		return true
 	}
-	if !p.inRow || before.is(".", ";", ":", ")") || before.column < wrappedAt || next.kind == tokenEnd {
+	if !p.inRow || before.among(". ; : )") || before.column < wrappedAt || next.kind == tokenEnd {
 		return false
 	}
 	c := rune(p.found.source[next.start])

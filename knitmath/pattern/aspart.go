@@ -52,13 +52,13 @@ func (p *parser) asPartEnd(i int) int {
 // placeInPart is the index after the words from token i on that say up to which place of a part it is
 // worked; 0 if something else is to be done there.
 func (p *parser) placeInPart(i int) int {
-	for ; !p.endsAt(i) && !p.tokens[i].is(":", "-", "(", ";"); i++ {
+	for ; !p.endsAt(i) && !p.tokens[i].among(": - ( ;"); i++ {
 		t := &p.tokens[i]
-		if end, _ := p.sizedEnd(i); end != 0 && p.tokens[end].stitches() && p.tokens[i-1].is("beg", "row", "cm", "inches") {
+		if end, _ := p.sizedEnd(i); end != 0 && p.tokens[end].stitches() && p.tokens[i-1].among("beg row cm inches") {
 			return i // a count after a full stop that shortens a word
 		}
-		if alarming(t.text) && !p.tokens[i+1].is("have", "are", "is", "has", "complete") ||
-			t.is("but", "except", "match", "omitting", "while", "then", "and") ||
+		if alarming(t.text) && !p.tokens[i+1].among("have are is has complete") ||
+			t.among("but except match omitting while then and") ||
 			t.is("with") && !p.tokens[i-1].is("ending", "end", "finishing") {
 			return 0
 		}

@@ -59,7 +59,7 @@ func (p *parser) shapedByVerb() bool {
 
 // evenSoonAt reports whether it is said at token i that rows are worked even.
 func (p *parser) evenSoonAt(i int) bool {
-	return p.tokens[i].is("even", "straight", "plain", "evenly", "without") || p.tokens[i].is("in") && p.fabricEnd(i+1) != 0
+	return p.tokens[i].among("even straight plain evenly without") || p.tokens[i].is("in") && p.fabricEnd(i+1) != 0
 }
 
 // rowsWordedAt reports whether words for certain rows begin at token i: "rows 1 and 2", "[Rows 1-2]", "the last 2 rows",
@@ -69,7 +69,7 @@ func (p *parser) rowsWordedAt(i int) bool {
 		i++
 		return p.tokens[i].row() && p.tokens[i+1].kind == tokenNumber
 	}
-	for p.tokens[i].is("the", "these", "this", "those", "last", "prev", "previous", "preceding", "foregoing", "above", "both", "first") {
+	for p.tokens[i].among("the these this those last prev previous preceding foregoing above both first") {
 		i++
 	}
 	if end, _ := p.ordinals(i, false); end != 0 {
@@ -77,7 +77,7 @@ func (p *parser) rowsWordedAt(i int) bool {
 	}
 	if end, _ := p.sizedEnd(i); end != 0 && p.tokens[end].kind == tokenWord {
 		i = end
-		for p.tokens[i].is("last", "prev", "previous", "preceding", "foregoing", "above") {
+		for p.tokens[i].among("last prev previous preceding foregoing above") {
 			i++
 		}
 		return p.tokens[i].row()
@@ -88,7 +88,7 @@ func (p *parser) rowsWordedAt(i int) bool {
 // rowNamedAt reports whether a row is called by a name at token i, "dec row", or by its change, "this decrease".
 func (p *parser) rowNamedAt(i int) bool {
 	for n := 0; n < 3 && p.tokens[i].kind == tokenWord && !p.tokens[i].row(); n++ {
-		changes := p.tokens[i].is("dec", "inc", "decrease", "increase", "dec.", "inc.")
+		changes := p.tokens[i].among("dec inc decrease increase dec. inc.")
 		if changes && i > 0 && p.tokens[i-1].is("this") {
 			return true
 		}

@@ -48,7 +48,7 @@ func (p *parser) withNeedle(i int) int {
 	if p.tokens[i].is("with", "using") {
 		i++
 	}
-	for p.tokens[i].is("a", "the", "another", "new", "free", "spare", "second", "first", "third", "fourth", "same", "next", "empty", "extra") {
+	for p.tokens[i].among("a the another new free spare second first third fourth same next empty extra") {
 		i++
 	}
 	if end := p.ordinalEnd(i); end != 0 {

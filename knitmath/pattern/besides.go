@@ -30,7 +30,7 @@ var smallWords = wordSet(`way all both go you do come so too fashion manner size
 // besideEnd is the index after what is told beside at token i, 0 if that is not what stands there.
 func (p *parser) besideEnd(i int) int {
 	lead := &p.tokens[i]
-	if end := p.degreeEnd(i + 1); end != 0 && lead.is("quite", "rather", "fairly", "very", "not", "too", "so") {
+	if end := p.degreeEnd(i + 1); end != 0 && lead.among("quite rather fairly very not too so") {
 		return end
 	}
 	manner := strings.HasSuffix(lead.text, "ly") && draft.Manner(lead.text)
@@ -63,7 +63,7 @@ func (p *parser) degreeEnd(i int) int {
 // besideStops reports whether no more belongs at token i to what is told.
 func (p *parser) besideStops(i int) bool {
 	t := &p.tokens[i]
-	return p.endsAt(i) || t.kind == tokenStar || t.is(",", ";", ":", "(", "[", ")", "]", "-", "=") || p.claimAt(i) ||
+	return p.endsAt(i) || t.kind == tokenStar || t.among(", ; : ( [ ) ] - =") || p.claimAt(i) ||
 		t.is("and", "then") && (p.directionAt(i+1) || p.startsItem(i+1))
 }
 
@@ -110,7 +110,7 @@ func (p *parser) calmEnd(verb *token) int {
 		return 0
 	}
 	i := p.next
-	for ; !p.endsAt(i) && !p.tokens[i].is(",", ";", ":", "(") && !(p.tokens[i].is("and", "then") && p.verbAt(i+1)); i++ {
+	for ; !p.endsAt(i) && !p.tokens[i].among(", ; : (") && !(p.tokens[i].is("and", "then") && p.verbAt(i+1)); i++ {
 		if p.tokens[i].kind == tokenNumber && !p.measured(i) {
 			return 0
 		}

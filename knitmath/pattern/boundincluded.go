@@ -10,7 +10,7 @@ func (p *parser) boundIncluded(steps []Step) bool {
 		return false
 	}
 	bracket, said := p.accept("(", "["), false
-	if p.accept("including", "incl", "inc", "counting") {
+	if p.acceptAmong("including incl inc counting") {
 		for t := p.peek(); t.kind == tokenWord && (boundWords[t.text] || t.stitches()); t = p.peek() {
 			said = said || t.stitches()
 			p.next++

@@ -29,7 +29,7 @@ func (p *parser) bracketOfRows(closer string) int {
 		switch t := &p.tokens[n]; {
 		case t.is(closer) && rows:
 			return n
-		case p.endsAt(n), t.kind == tokenStar, t.is("[", "]", "{", "}", ")"):
+		case p.endsAt(n), t.kind == tokenStar, t.among("[ ] { } )"):
 			return 0
 		case t.row():
 			rows = true
@@ -90,7 +90,7 @@ func (p *parser) calledNext() bool {
 	if len(words) == 0 || !p.tokens[i].is("row", "rnd", "round") || !p.mayName(words[0]) {
 		return false
 	}
-	return (p.endsAt(i+1) || p.tokens[i+1].is(",", ";", ")", "]", "and", "then")) && p.lineCalled(words) >= 0
+	return (p.endsAt(i+1) || p.tokens[i+1].among(", ; ) ] and then")) && p.lineCalled(words) >= 0
 }
 
 // calledInBracket reads "dec rnd" alone, and "work dec rnd", among directions in a bracket, and the first among others.
@@ -98,7 +98,7 @@ func (p *parser) calledInBracket(line *Line) bool {
 	if !p.begunBracket() && !p.calledNext() {
 		return false
 	}
-	p.accept("work", "rep", "repeat", "knit")
+	p.acceptAmong("work rep repeat knit")
 	p.accept("the", "a")
 	info := &line.info
 	if !p.rowsNamed(info) || info.kind == lineUnread {

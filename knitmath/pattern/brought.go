@@ -20,8 +20,8 @@ func (p *parser) ofPart(i int) int {
 	for n := 0; n < 3; n++ {
 		t := &p.tokens[i]
 		if t.kind != tokenWord || t.stitches() || p.labelEnd(i) != 0 ||
-			!draft.Part(t.text) && !t.is("held", "live", "rem", "remaining", "instep", "sole", "gusset", "lining", "flap", "steek",
-				"first", "second", "reserved", "cast-on", "picked-up") {
+			!draft.Part(t.text) && !t.among("held live rem remaining instep sole gusset lining flap steek "+
+				"first second reserved cast-on picked-up") {
 			break
 		}
 		i++
@@ -40,7 +40,7 @@ func (p *parser) partStitches() bool {
 		i++
 	}
 	these := false
-	for p.tokens[i].is("the", "all", "these", "those") {
+	for p.tokens[i].among("the all these those") {
 		these = these || p.tokens[i].is("these", "those")
 		i++
 	}
@@ -69,7 +69,7 @@ func (p *parser) acrossItsPart(w *wording) {
 // acrossPart is the index after "across heel", "across the sole sts" at token i, where a number of stitches is worked;
 // 0 if that is not what stands there.
 func (p *parser) acrossPart(i int) int {
-	for i++; p.tokens[i].is("the", "first", "second", "left", "right"); i++ {
+	for i++; p.tokens[i].among("the first second left right"); i++ {
 	}
 	if p.tokens[i].kind != tokenWord || !draft.Part(p.tokens[i].text) {
 		return 0
@@ -118,10 +118,10 @@ func (p *parser) onWhichNeedle() bool {
 	if p.acceptAny(ontoOne) {
 		return false
 	}
-	if !p.ahead(1).is("needle", "needles", "left", "the") {
+	if !p.ahead(1).among("needle needles left the") {
 		return false
 	}
-	for p.accept("on", "the", "left", "right", "first", "needle", "needles", "hand") {
+	for p.acceptAmong("on the left right first needle needles hand") {
 	}
 	return true
 }
@@ -129,9 +129,9 @@ func (p *parser) onWhichNeedle() bool {
 // wherefrom looks whether a holder or another piece is named where stitches come from.
 func (p *parser) wherefrom(held bool) (end int, holder, piece bool) {
 	i, holder := p.next, held
-	for n := 0; n < 7 && !p.endsAt(i) && !p.tokens[i].is(",", ";", "(", ")", "]", "-", "="); n++ {
+	for n := 0; n < 7 && !p.endsAt(i) && !p.tokens[i].among(", ; ( ) ] - ="); n++ {
 		t := &p.tokens[i]
-		holder = holder || t.is("holder", "holders", "waste", "scrap", "spare", "thread", "hold")
+		holder = holder || t.among("holder holders waste scrap spare thread hold")
 		piece = piece || t.kind == tokenWord && (draft.Part(t.text) || t.is("flap", "lining", "sleeves"))
 		if t.kind == tokenNumber || t.is("and") && p.startsItem(i+1) || t.is("pm") {
 			break
@@ -238,7 +238,7 @@ func (p *parser) alsoPickedUp() bool {
 // across such: "k across 90 back sts, pm, 50 sts of left sleeve, pm".
 func (p *parser) alsoBrought() bool {
 	end, _ := p.sizedEnd(p.next)
-	if end == 0 || len(p.sofar) == 0 || !p.tokens[p.next-1].is(",", "pm", "m", "and", ";") {
+	if end == 0 || len(p.sofar) == 0 || !p.tokens[p.next-1].among(", pm m and ;") {
 		return false
 	}
 	across := false
@@ -288,7 +288,7 @@ func (p *parser) pickedUpMore() (Step, bool) {
 	if n == nil {
 		return Step{}, false
 	}
-	p.accept("st", "sts", "stitch", "stitches")
+	p.acceptAmong("st sts stitch stitches")
 	p.alongEdge()
 	return Step{Name: pickedUp, leaves: 1, Times: without(n), at: from.to(p.last())}, true
 }

@@ -33,11 +33,11 @@ func (p *parser) toCable() asideKind {
 	from := p.peek().span
 	p.next++
 	p.accept("the")
-	p.accept("next", "foll", "following", "first")
+	p.acceptAmong("next foll following first")
 	n := p.number()
 	if n != nil {
-		p.accept("st", "sts", "stitch", "stitches")
-		p.accept("kwise", "pwise", "knitwise", "purlwise")
+		p.acceptAmong("st sts stitch stitches")
+		p.acceptAmong("kwise pwise knitwise purlwise")
 	}
 	if n == nil || !p.accept("to", "on", "onto") || p.cableNeedle(p.next) == 0 {
 		p.next = save
@@ -68,7 +68,7 @@ func (p *parser) heldWhere() {
 	save := p.next
 	p.accept(",")
 	p.accept("and")
-	if !p.accept("hold", "leave", "keep", "held", "left", "holding", "leaving", "place") {
+	if !p.acceptAmong("hold leave keep held left holding leaving place") {
 		p.next = save
 		p.accept("at", "in")
 		if !p.accept("front", "back") {
@@ -76,7 +76,7 @@ func (p *parser) heldWhere() {
 		}
 		return
 	}
-	for p.accept("it", "them", "this", "in", "at", "to", "the", "front", "back", "of", "work", "behind") {
+	for p.acceptAmong("it them this in at to the front back of work behind") {
 	}
 }
 
@@ -87,7 +87,7 @@ func (p *parser) fromCable(w *wording) (found, ok bool) {
 		return false, true
 	}
 	i := p.next
-	for p.tokens[i].is("them", "the", "these", "those", "across", "all") || p.tokens[i].stitches() {
+	for p.tokens[i].among("them the these those across all") || p.tokens[i].stitches() {
 		i++
 	}
 	if !p.tokens[i].is("from", "off") || p.cableNeedle(i+1) == 0 {

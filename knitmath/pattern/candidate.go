@@ -146,7 +146,7 @@ func sideSpot(source string, l *Line) (span, bool) {
 		if t.is(":") {
 			break
 		}
-		if t.is("rs", "ws", "right", "wrong") {
+		if t.among("rs ws right wrong") {
 			return shifted(t.span, l.info.at), true
 		}
 	}

@@ -10,12 +10,12 @@ func (p *parser) castOnFreed(line *Line) bool {
 		return false
 	}
 	from := p.peek().span
-	if p.next = i; !p.accept("place", "placing", "put", "putting", "slip", "slipping", "sl", "transfer", "transferring", "return", "returning",
-		"pick", "picking", "catch", "catching", "leaving") {
+	if p.next = i; !p.acceptAmong("place placing put putting slip slipping sl transfer transferring return returning " +
+		"pick picking catch catching leaving") {
 		return false
 	}
-	for p.accept("up", "all", "the", "these", "those", "resulting", "released", "exposed", "freed", "live", "open", "rem", "remaining",
-		"of", "provisional", "cast-on", "first", "on") {
+	for p.acceptAmong("up all the these those resulting released exposed freed live open rem remaining " +
+		"of provisional cast-on first on") {
 	}
 	cast := p.castOnToFree()
 	counts := cast
@@ -24,7 +24,7 @@ func (p *parser) castOnFreed(line *Line) bool {
 			counts = without(n)
 		}
 	}
-	p.accept("live", "provisional", "resulting", "cast-on", "open", "rem", "remaining", "freed", "released", "exposed")
+	p.acceptAmong("live provisional resulting cast-on open rem remaining freed released exposed")
 	if counts == nil || !p.accept("sts", "stitches", "loops") || !p.freedOnto() {
 		return false
 	}
@@ -38,20 +38,20 @@ func (p *parser) castOnFreed(line *Line) bool {
 // freedCastOn is the index after "carefully undo the provisional cast-on and" at token i; 0 if that is not what
 // stands there.
 func (p *parser) freedCastOn(i int) int {
-	for p.tokens[i].is("carefully", "now", "then", "next", ",") {
+	for p.tokens[i].among("carefully now then next ,") {
 		i++
 	}
-	if !p.tokens[i].is("undo", "unpick", "remove", "unzip", "release", "unravel", "undoing", "removing", "unzipping", "unpicking",
+	if !p.tokens[i].among("undo unpick remove unzip release unravel undoing removing unzipping unpicking " +
 		"releasing") {
 		return 0
 	}
 	cast := false
-	for i++; p.tokens[i].is("the", "provisional", "waste", "scrap", "contrast", "contrasting", "yarn", "cast", "on", "cast-on", "crochet",
-		"chain", "from", "edge", "of", "your", "smooth", "invisible", "co", "row"); i++ {
-		cast = cast || p.tokens[i].is("provisional", "waste", "scrap", "chain", "cast-on")
+	for i++; p.tokens[i].among("the provisional waste scrap contrast contrasting yarn cast on cast-on crochet " +
+		"chain from edge of your smooth invisible co row"); i++ {
+		cast = cast || p.tokens[i].among("provisional waste scrap chain cast-on")
 	}
 	end := i
-	for p.tokens[end].is("and", ",", ";", "then", "carefully", ":") {
+	for p.tokens[end].among("and , ; then carefully :") {
 		end++
 	}
 	if !cast || end == i {
@@ -62,13 +62,13 @@ func (p *parser) freedCastOn(i int) int {
 
 // freedOnto passes over "on to a spare needle" and reports whether it stands there.
 func (p *parser) freedOnto() bool {
-	if !p.accept("on", "onto", "to", "back") {
+	if !p.acceptAmong("on onto to back") {
 		return false
 	}
-	for p.accept("on", "onto", "to", "a", "an", "the", "your", "second", "spare", "free", "empty", "other", "another", "same", "smaller",
-		"larger", "circular", "double-pointed", "dp", "two", "three", "2", "3", "working", "left", "left-hand", "needle's", "set", "of") {
+	for p.acceptAmong("on onto to a an the your second spare free empty other another same smaller " +
+		"larger circular double-pointed dp two three 2 3 working left left-hand needle's set of") {
 	}
-	return p.accept("needle", "needles", "dpn", "dpns")
+	return p.acceptAmong("needle needles dpn dpns")
 }
 
 // castOnToFree are the stitches of the cast-on that is to be undone later; nil if none is known.

@@ -15,8 +15,8 @@ func (p *parser) between(i, n int) bool {
 	if n > 1 && p.tokens[i-1].is(")", "]") && (p.tokens[i+1].is(",", ";", ")") || p.endsAt(i+1)) {
 		return true // "k29 (31) 35,", "k20 (22) 24 (26) 28."
 	}
-	return p.tokens[i+1].is("st", "sts", "stitch", "stitches", "row", "rows", "rnds",
-		"rounds", "times", "time", "more", "cm", "ins", "inches", "repeats")
+	return p.tokens[i+1].among("st sts stitch stitches row rows rnds " +
+		"rounds times time more cm ins inches repeats")
 }
 
 // chainEnd is sizedEnd of "80-88-96" and "80/88/96". Two numbers are a chain only

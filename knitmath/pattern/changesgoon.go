@@ -53,35 +53,35 @@ func (p *parser) asInSet(info *lineInfo, at span) {
 // changesAsSet is the index after such words at token i; 0 if they do not stand there.
 func (p *parser) changesAsSet(i int) int {
 	switch t := &p.tokens[i]; {
-	case t.is("continuing", "cont", "continue", "still") && p.tokens[i+1].is("to", "inc", "dec", "increasing", "decreasing"):
+	case t.among("continuing cont continue still") && p.tokens[i+1].among("to inc dec increasing decreasing"):
 		if i++; p.tokens[i].is("to") {
 			i++
 		}
-		if !p.tokens[i].is("inc", "dec", "increase", "decrease", "increasing", "decreasing", "shape") {
+		if !p.tokens[i].among("inc dec increase decrease increasing decreasing shape") {
 			return 0
 		}
 		i++
-	case t.is("increasing", "decreasing", "inc", "dec"):
+	case t.among("increasing decreasing inc dec"):
 		i++
-	case t.is("keeping", "maintaining", "continuing", "working", "with"):
-		for i++; p.tokens[i].is("the", "all", "side", "neck", "raglan", "edge", "centre", "center", "yoke"); i++ {
+	case t.among("keeping maintaining continuing working with"):
+		for i++; p.tokens[i].among("the all side neck raglan edge centre center yoke"); i++ {
 		}
-		if !p.tokens[i].is("increases", "decreases", "incs", "decs", "increasing", "decreasing", "shaping", "shapings") {
+		if !p.tokens[i].among("increases decreases incs decs increasing decreasing shaping shapings") {
 			return 0
 		}
 		i++
 	default:
 		return 0
 	}
-	for p.tokens[i].is("at", "each", "both", "end", "ends", "edge", "edges", "sides", "markers", "marker", "the") {
+	for p.tokens[i].among("at each both end ends edge edges sides markers marker the") {
 		i++
 	}
 	way := p.phraseEnd(i, asSet)
 	if way == 0 {
 		return 0
 	}
-	for p.tokens[way].is("on", "every", "all", "rs", "ws", "rows", "row", "at", "each", "end", "ends", "side", "edge", "rnds", "rnd", "rounds",
-		"alt", "other", "alternate") {
+	for p.tokens[way].among("on every all rs ws rows row at each end ends side edge rnds rnd rounds " +
+		"alt other alternate") {
 		way++
 	}
 	if !p.clauseStopsAt(way) {

@@ -3,7 +3,7 @@ package pattern
 // changeThisWay reads "inc in this way on every 8th row 3 times more": the last row that changed
 // the count so is worked again.
 func (p *parser) changeThisWay(line *Line) bool {
-	if !p.peek().is("inc", "dec", "increase", "decrease", "shape") || p.onlyRows {
+	if !p.peek().among("inc dec increase decrease shape") || p.onlyRows {
 		return false
 	}
 	end := p.phraseEnd(p.next+1, theseWays)
@@ -100,13 +100,13 @@ func (p *parser) colouredMore() (Step, bool) {
 // numberedTitle is the index after "Section 3: Leaves" in a line from token i to end: a part by
 // its number and a name; 0 if that is not what stands there.
 func (p *parser) numberedTitle(i, end int) int {
-	if !p.tokens[i].is("section", "part", "step", "tier", "band", "phase", "stage") || p.tokens[i+1].kind != tokenNumber ||
+	if !p.tokens[i].among("section part step tier band phase stage") || p.tokens[i+1].kind != tokenNumber ||
 		!p.tokens[i+2].is(":", "-", ".") || end-i > 8 || end <= i+3 {
 		return 0
 	}
 	for n := i + 3; n < end; n++ {
 		t := &p.tokens[n]
-		if n == end-1 && t.is("decreasing", "increasing", "decreases", "increases", "shaping") && p.labelEnd(end+1) != 0 {
+		if n == end-1 && t.among("decreasing increasing decreases increases shaping") && p.labelEnd(end+1) != 0 {
 			break // "Section 3: decreasing", above its rows
 		}
 		if t.kind != tokenWord || p.notation(t.text) || t.row() || alarming(t.text) || steering[t.text] {
@@ -118,8 +118,8 @@ func (p *parser) numberedTitle(i, end int) int {
 
 // shapingTitle reports whether a line is "Decrease section:", above its rows.
 func (p *parser) shapingTitle(i, end int) bool {
-	if end-i != 3 || !p.tokens[i].is("decrease", "increase", "decreasing", "increasing", "dec", "inc", "shaping") ||
-		!p.tokens[i+1].is("section", "part", "rows", "rnds", "rounds") || !p.tokens[i+2].is(":") {
+	if end-i != 3 || !p.tokens[i].among("decrease increase decreasing increasing dec inc shaping") ||
+		!p.tokens[i+1].among("section part rows rnds rounds") || !p.tokens[i+2].is(":") {
 		return false
 	}
 	return end+1 < len(p.tokens) && p.labelEnd(end+1) != 0

@@ -3,7 +3,7 @@ package pattern
 // inFabric passes over "in St st", "in moss st", after "work 12".
 func (p *parser) inFabric() bool {
 	i := p.next
-	if p.tokens[i].is("of", "from", "in", "foll", "following") {
+	if p.tokens[i].among("of from in foll following") {
 		save := p.next
 		p.next++
 		p.accept("the")
@@ -21,7 +21,7 @@ func (p *parser) inFabric() bool {
 	if !p.tokens[i].is("in", "over") {
 		return false
 	}
-	for i++; p.tokens[i].is("the", "est", "established", "reverse"); i++ {
+	for i++; p.tokens[i].among("the est established reverse"); i++ {
 	}
 	if end, _ := p.patternAt(i); end != 0 {
 		p.next = end
@@ -42,7 +42,7 @@ func (p *parser) fromChart() bool {
 		p.next += 2
 		p.accept("of", "from")
 	}
-	p.accept("in", "from", "foll", "following", "the")
+	p.acceptAmong("in from foll following the")
 	p.accept("the")
 	at := p.peek().span
 	if !p.chartAhead() || p.peek().row() {
@@ -71,7 +71,7 @@ func (p *parser) fromChart() bool {
 // chartSpan reads "beg with st 1 (5) of Chart D work to st 57 (69)": so many stitches of a chart.
 func (p *parser) chartSpan() (Step, bool) {
 	i := p.next
-	if !p.tokens[i].is("beg", "beginning", "starting", "start", "begin") || !p.tokens[i+1].is("with", "at") ||
+	if !p.tokens[i].among("beg beginning starting start begin") || !p.tokens[i+1].is("with", "at") ||
 		!p.tokens[i+2].is("st", "stitch") {
 		return Step{}, false
 	}
@@ -104,7 +104,7 @@ func (p *parser) chartSpan() (Step, bool) {
 // token i.
 func (p *parser) edgeNext(i int) bool {
 	end, _ := p.sizedEnd(i)
-	return end != 0 && p.tokens[end].stitches() && p.tokens[end+1].is("along", "from", "up", "down", "across", "at", "around", "over", "in")
+	return end != 0 && p.tokens[end].stitches() && p.tokens[end+1].among("along from up down across at around over in")
 }
 
 // morePickedUp reads "and 37 sts across back", which are picked up with those before them.
@@ -120,7 +120,7 @@ func (p *parser) morePickedUp(s *Step) bool {
 	if n := p.number(); n != nil {
 		s.Times = added(s.Times, without(n), p.sizes)
 	}
-	p.accept("st", "sts", "stitch", "stitches")
+	p.acceptAmong("st sts stitch stitches")
 	p.alongEdge()
 	return true
 }
@@ -131,12 +131,12 @@ func (p *parser) gapClosed(i int) int {
 	if p.tokens[i].is("to") {
 		i++
 	}
-	if !p.tokens[i].is("closing", "close", "avoiding", "avoid", "prevent", "preventing") {
+	if !p.tokens[i].among("closing close avoiding avoid prevent preventing") {
 		return 0
 	}
-	for i++; p.tokens[i].is("up", "the", "a", "any", "all"); i++ {
+	for i++; p.tokens[i].among("up the a any all"); i++ {
 	}
-	if !p.tokens[i].is("gap", "gaps", "hole", "holes") || !p.clauseStopsAt(i+1) {
+	if !p.tokens[i].among("gap gaps hole holes") || !p.clauseStopsAt(i+1) {
 		return 0
 	}
 	return i + 1
@@ -147,10 +147,10 @@ func (p *parser) alongEdge() bool {
 	if p.acceptEnd(p.gapClosed(p.next)) {
 		return true
 	}
-	if !p.peek().is("along", "from", "around", "across", "up", "down", "over", "at", "in", "evenly") {
+	if !p.peek().among("along from around across up down over at in evenly") {
 		return false
 	}
-	for !p.endsAt(p.next) && !p.peek().is(",", ";", "(", ")") && !p.claimAhead() && !(p.peek().is("and", "then") && p.startsItem(p.next+1)) &&
+	for !p.endsAt(p.next) && !p.peek().among(", ; ( )") && !p.claimAhead() && !(p.peek().is("and", "then") && p.startsItem(p.next+1)) &&
 		!(p.peek().is("and") && p.edgeNext(p.next+1)) {
 		p.next++
 	}

@@ -11,7 +11,7 @@ import (
 func (p *parser) chartRepeat(info *lineInfo) bool {
 	save := p.next
 	open := false
-	for p.peek().is("(", ",") || p.peek().is("working", "the", "over", "a") {
+	for p.peek().is("(", ",") || p.peek().among("working the over a") {
 		open = open || p.peek().is("(")
 		p.next++
 	}
@@ -46,7 +46,7 @@ func (p *parser) chartRepeatStitches(open bool) int {
 	case p.ahead(1).is("-") && p.ahead(2).is("st", "stitch") && p.ahead(3).is("rep", "repeat"):
 		p.next += 4
 	case open && p.ahead(1).stitches() && p.ahead(2).is(",") && (p.ahead(3).is("repeated") ||
-		p.ahead(4).is("repeats", "repeat", "reps", "times")):
+		p.ahead(4).among("repeats repeat reps times")):
 		p.next += 3
 		if p.accept("repeated") {
 			p.accept("to")
@@ -61,7 +61,7 @@ func (p *parser) chartRepeatStitches(open bool) int {
 // chartTimes reads "6 times", "6 repeats".
 func (p *parser) chartTimes(info *lineInfo) {
 	end, _ := p.sizedEnd(p.next)
-	if end == 0 || !p.tokens[end].is("times", "repeats", "reps", "repeat") {
+	if end == 0 || !p.tokens[end].among("times repeats reps repeat") {
 		return
 	}
 	if n := p.number(); n != nil {

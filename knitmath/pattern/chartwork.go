@@ -17,7 +17,7 @@ type chartSaid struct {
 // the centre 15 sts with 3 sts at each side": a chart of which it is said how many rows are worked
 // on how many stitches keeps the count.
 func (p *parser) charted(line *Line) bool {
-	if !p.peek().is("work", "follow", "knit", "beg", "beginning", "reading", "working", "cont", "continue", "using") && !p.bandAt(p.next) ||
+	if !p.peek().among("work follow knit beg beginning reading working cont continue using") && !p.bandAt(p.next) ||
 		p.onlyRows {
 		return false
 	}
@@ -72,7 +72,7 @@ func (p *parser) chartClause(i int) int {
 			return i
 		case t.is("chart", "charts"), p.bandAt(i):
 			chart = true
-		case t.kind == tokenStar, t.kind == tokenWord && alarming(t.text) && !t.is("rep", "repeat", "times", "follow"):
+		case t.kind == tokenStar, t.kind == tokenWord && alarming(t.text) && !t.among("rep repeat times follow"):
 			return 0
 		}
 		i++
@@ -132,7 +132,7 @@ func (p *parser) chartPart(c *chartSaid) bool {
 		return p.chartNumber(c)
 	case t.kind == tokenMark:
 		p.next++
-		return t.is(",", ";", ":", ")", "]", "-")
+		return t.among(", ; : ) ] -")
 	case t.is("st", "stocking", "garter") && p.acceptEnd(p.fabricEnd(p.next)):
 		return true
 	case t.kind == tokenWord && chartWords[t.text]:
@@ -166,7 +166,7 @@ func (p *parser) chartNumber(c *chartSaid) bool {
 		p.next++
 		return true
 	}
-	some := p.last1().is("centre", "center", "next", "first", "last", "foll", "following")
+	some := p.last1().among("centre center next first last foll following")
 	n := p.number()
 	if n == nil {
 		return false
@@ -182,7 +182,7 @@ func (p *parser) chartNumber(c *chartSaid) bool {
 		}
 	case p.peek().stitches():
 		return p.chartStitches(c, n, dash, some)
-	case p.accept("times", "time", "repeats", "reps"):
+	case p.acceptAmong("times time repeats reps"):
 		c.times = n
 		if c.over != nil && c.repeat == nil && p.peek().is("around", "across") && len(c.over) == 1 { // "chart (10 sts) 5 times around"
 			c.repeat, c.over = c.over, nil
@@ -225,7 +225,7 @@ func (p *parser) untilChartRow(info *lineInfo) bool {
 		return false
 	}
 	i := p.next + 3
-	for p.tokens[i].is("of", "the", "chart", "has", "been", "is", "complete", "completed", "worked", "pattern", "patt") {
+	for p.tokens[i].among("of the chart has been is complete completed worked pattern patt") {
 		i++
 	}
 	if !p.endsAt(i) && !p.tokens[i].is(",", ";") || i == p.next+3 {

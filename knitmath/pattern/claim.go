@@ -7,7 +7,7 @@ import (
 	"example.com/knitmath/knitmath/report"
 )
 
-func (t *token) stitches() bool { return t.is("st", "sts", "stitch", "stitches", "loops") }
+func (t *token) stitches() bool { return t.among("st sts stitch stitches loops") }
 
 // claimPhrases lead a claim in.
 var claimPhrases = wordings("there should now be", "there should be", "there will be", "there are now", "there are", "you should now have",
@@ -44,7 +44,7 @@ func (p *parser) claimAt(i int) bool {
 func (p *parser) ordinalOfOther(i int) bool {
 	if p.tokens[i].is("(", "[") {
 		end := p.ordinalEnd(i + 1)
-		return end != 0 && p.tokens[end-1].is("st") && p.tokens[end].is("and", "size", "sizes", "row", "&")
+		return end != 0 && p.tokens[end-1].is("st") && p.tokens[end].among("and size sizes row &")
 	}
 	return p.tokens[i].kind == tokenNumber && p.tokens[i+1].is("st") && p.ordinalEnd(i) != 0 &&
 		(p.labelEnd(i) != 0 || p.someSizesOnly(i) ||
@@ -71,7 +71,7 @@ func (p *parser) noneFirst(i int) bool {
 	}
 	end, n := p.listEnd(i + 1) // "- (44, -, 54, -) sts"
 	if n == 1 {                // "- (1) rounds", where "- (1 round)" tells of what stands before it
-		return p.sizes == 2 && p.tokens[end].is("row", "rnd", "round", "rounds", "rows", "rnds", "more", "time", "times")
+		return p.sizes == 2 && p.tokens[end].among("row rnd round rounds rows rnds more time times")
 	}
 	return n > 1 && n == p.sizes-1
 }
@@ -127,7 +127,7 @@ func (p *parser) claimBracket(i int) int {
 	if end := p.phraseEnd(i, claimPhrases); end != 0 {
 		i = end
 	}
-	if p.tokens[i].is("inc", "dec", "=", "total", "now") {
+	if p.tokens[i].among("inc dec = total now") {
 		i++
 	}
 	for (p.tokens[i].kind == tokenNumber || p.tokens[i].is("-")) && p.tokens[i+1].is(",", ":") {
@@ -174,10 +174,10 @@ func (p *parser) endsAt(i int) bool {
 func (p *parser) heldAfter(i int) bool {
 	for n := range 8 {
 		t := &p.tokens[min(i+n, len(p.tokens)-1)]
-		if t.is(".", ",", ";", ")") && p.tokens[min(i+n, len(p.tokens)-1)-1].kind == tokenWord || t.kind == tokenNewline {
+		if t.among(". , ; )") && p.tokens[min(i+n, len(p.tokens)-1)-1].kind == tokenWord || t.kind == tokenNewline {
 			return false
 		}
-		if t.is("holder", "holders", "waste", "scrap", "spare", "thread", "unworked", "hold") {
+		if t.among("holder holders waste scrap spare thread unworked hold") {
 			return true
 		}
 	}
@@ -192,7 +192,7 @@ func (p *parser) placeAfter(i int) bool {
 		switch {
 		case t.stitches():
 			after := min(i+n+1, len(p.tokens)-1)
-			return p.tokens[after].is("before", "past", "beyond", "short", "apart") || p.eachSideOf(after)
+			return p.tokens[after].among("before past beyond short apart") || p.eachSideOf(after)
 		case t.kind == tokenWord && n > 1, p.endsAt(min(i+n, len(p.tokens)-1)):
 			return false
 		}
@@ -283,7 +283,7 @@ func (p *parser) claimSized(line *Line, numbers []int, tail *claimTail, from spa
 // countedPart is the index of "sts" after "heel" at token i; 0 if they are not counted so. Which
 // stitches those of a centre or a side are is asked.
 func (p *parser) countedPart(i int) int {
-	if p.tokens[i].is("centre", "center", "central", "side", "sides", "edge") {
+	if p.tokens[i].among("centre center central side sides edge") {
 		return 0
 	}
 	return p.ofPart(i)

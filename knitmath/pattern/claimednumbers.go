@@ -21,7 +21,7 @@ func (p *parser) claimedNumbers(closer string, tail *claimTail) ([]int, bool) {
 		if len(numbers) > 0 && inner == 0 {
 			p.claimedPart(tail)
 		}
-		if p.accept("st", "sts", "stitch", "stitches", "loops") {
+		if p.acceptAmong("st sts stitch stitches loops") {
 			return numbers, true
 		}
 		if t.is(closer) && closer != "" || p.endsAt(p.next) {
@@ -45,7 +45,7 @@ func (p *parser) claimedPart(tail *claimTail) {
 	switch t := p.peek(); {
 	case t.is("gusset", "thumb") && p.acceptEnd(p.ofPart(p.next)):
 		tail.part, tail.named = true, true
-	case t.is("instep", "sole", "palm", "front", "back") && p.ofPart(p.next) != 0:
+	case t.among("instep sole palm front back") && p.ofPart(p.next) != 0:
 		tail.half = true
 	}
 }

@@ -199,6 +199,6 @@ func (p *parser) claimGoesOn() bool {
 	case t.kind == tokenMark || t.kind == tokenStar || t.kind == tokenNewline:
 		return false
 	}
-	return !t.is("rep", "repeat", "and", "then", "turn", "to", "at", "using", "with", "pm", "place", "join", "tog") &&
+	return !t.among("rep repeat and then turn to at using with pm place join tog") &&
 		(!p.notation(t.text) || t.is("inc", "dec", "m")) && !t.row()
 }

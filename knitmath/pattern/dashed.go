@@ -38,11 +38,11 @@ func (p *parser) dashedNumber(i int) bool {
 
 // dashedAfter reports whether the numbers after the dash at token i are counts, by the token before it.
 func (p *parser) dashedAfter(before *token, i int) bool {
-	if before.kind == tokenStar || before.is("]", "end", "around", "across") {
+	if before.kind == tokenStar || before.among("] end around across") {
 		return true
 	}
 	_, n := p.sizedEnd(i + 1)
 	apart := before.kind == tokenWord && (p.found.source[p.tokens[i].start] != '-' || p.tokens[i].start > before.end)
-	labels := before.row() && !p.tokens[max(i-2, 0)].is("of", "the", "this", "new") // "Row - 3"
-	return n == p.sizes && apart && !labels && !before.is("size", "sizes", "needle", "needles", "us", "page", "chart", "step")
+	labels := before.row() && !p.tokens[max(i-2, 0)].among("of the this new") // "Row - 3"
+	return n == p.sizes && apart && !labels && !before.among("size sizes needle needles us page chart step")
 }

@@ -183,8 +183,8 @@ func (p *parser) afterStitches() {
 // dividing passes over "the 48 sts evenly over 3 needles", and not over "for the front", of
 // which the rows after it say how.
 func (p *parser) dividing(line *Line) bool {
-	p.accept("the", "all", "rem", "remaining")
-	if p.accept("for", "into") && p.peek().is("the", "front", "back", "neck", "shoulders") {
+	p.acceptAmong("the all rem remaining")
+	if p.accept("for", "into") && p.peek().among("the front back neck shoulders") {
 		p.accept("the")
 		p.next++
 		if !p.endsAt(p.next) && !p.peek().is(":") {
@@ -207,10 +207,10 @@ func (p *parser) turnWords(first *token, line *Line) bool {
 	p.accept("the")
 	p.accept("not")
 	if first.text == "do" && p.tokens[p.next-1].is("not") {
-		if p.accept("join") && !p.peek().is("yarn", "new", "the", "second", "a") {
+		if p.accept("join") && !p.peek().among("yarn new the second a") {
 			line.info.turns = constructionFlat
 		}
-		p.accept("break", "cut", "fasten", "bo")
+		p.acceptAmong("break cut fasten bo")
 		p.acceptAll("bind", "off")
 		p.acceptAll("cast", "off")
 		p.accept("off", "yarn", "the")
@@ -218,7 +218,7 @@ func (p *parser) turnWords(first *token, line *Line) bool {
 	}
 	p.accept("turn", "work", "piece")
 	p.acceptAll("a", "quarter", "turn")
-	for p.accept("90", "degrees", "clockwise", "anticlockwise", "counterclockwise", "sideways", "a", "quarter", "to", "the", "right",
+	for p.acceptAmong("90 degrees clockwise anticlockwise counterclockwise sideways a quarter to the right " +
 		"left") {
 	}
 	if first.text == "turn" && (p.onlyRows || !p.clauseEnds()) {
@@ -236,18 +236,18 @@ var eitherSide = wordings("on either side of", "at either side of", "on each sid
 func (p *parser) scrapYarn() bool {
 	save := p.next
 	p.accept("the")
-	if !p.accept("waste", "scrap", "provisional", "contrast") {
+	if !p.acceptAmong("waste scrap provisional contrast") {
 		p.next = save
 		return false
 	}
-	for p.accept("yarn", "cast-on", "of", "from", "the", "edge") {
+	for p.acceptAmong("yarn cast-on of from the edge") {
 	}
 	return true
 }
 
 // clauseEnds reports whether nothing more belongs to a direction.
 func (p *parser) clauseEnds() bool {
-	return p.endsAt(p.next) || p.peek().is(",", ";", "and", "then") || p.peek().is("-") && !p.noneFirst(p.next) || p.claimAhead()
+	return p.endsAt(p.next) || p.peek().among(", ; and then") || p.peek().is("-") && !p.noneFirst(p.next) || p.claimAhead()
 }
 
 func sideText(s stitch.Side) string {

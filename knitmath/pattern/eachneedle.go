@@ -77,7 +77,7 @@ func (p *parser) needlesListed(line *Line) bool {
 		}
 		sum, parts = added(sum, without(n), p.sizes), append(parts, without(n))
 		needles++
-		if next, _ := p.needleHeader(p.next + 1); next == 0 || !p.accept(";", ",", ".", "and") {
+		if next, _ := p.needleHeader(p.next + 1); next == 0 || !p.acceptAmong("; , . and") {
 			break
 		}
 	}

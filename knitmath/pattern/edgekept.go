@@ -8,7 +8,7 @@ func (p *parser) edgesKept(i int) int {
 	if t.is("knitting", "k", "knit") {
 		return p.edgesKnit(i)
 	}
-	if !t.is("keeping", "with", "maintaining", "keep", "working", "work", "having") {
+	if !t.among("keeping with maintaining keep working work having") {
 		return 0
 	}
 	if end := p.edgeBand(i + 1); end != 0 {
@@ -41,7 +41,7 @@ func (p *parser) edgesKnit(i int) int {
 
 // edgesThroughout is the index after "throughout", "as set", "every row" at token i.
 func (p *parser) edgesThroughout(i int) int {
-	for p.tokens[i].is("throughout", "as", "before", "correct", "every", "row", "only", "set", "est", "established") {
+	for p.tokens[i].among("throughout as before correct every row only set est established") {
 		i++
 	}
 	return i
@@ -66,7 +66,7 @@ func (p *parser) edgeWords(i int) (end int, place, fabric bool) {
 func (p *parser) edgeNumber(i int) (end int, both bool) {
 	first, last := false, false
 	for n := 0; n < 2; n++ {
-		for p.tokens[i].is("the", "first", "last", "and", "a", "always", "border", "edge", "outer") {
+		for p.tokens[i].among("the first last and a always border edge outer") {
 			first, last = first || p.tokens[i].is("first"), last || p.tokens[i].is("last")
 			i++
 		}
@@ -81,7 +81,7 @@ func (p *parser) edgeNumber(i int) (end int, both bool) {
 	if p.tokens[end].is("-") { // "4-st garter borders"
 		end++
 	}
-	for p.tokens[end].is("edge", "border", "knit", "purl", "k", "garter") {
+	for p.tokens[end].among("edge border knit purl k garter") {
 		end++
 	}
 	if !p.tokens[end].stitches() {
@@ -97,7 +97,7 @@ func (p *parser) edgeFabric(i int) int {
 		return 0
 	case p.fabricEnd(i+1) != 0:
 		return p.fabricEnd(i + 1)
-	case p.tokens[i+1].is("k", "knit", "garter", "border", "edge"):
+	case p.tokens[i+1].among("k knit garter border edge"):
 		return i + 2
 	}
 	return 0
@@ -109,7 +109,7 @@ func (p *parser) edgeBand(i int) int {
 	if p.tokens[i].is("a", "the") {
 		i++
 	}
-	band := p.tokens[i].is("border", "edge", "edging", "band", "borders", "edges") && p.tokens[i+1].is("of")
+	band := p.tokens[i].among("border edge edging band borders edges") && p.tokens[i+1].is("of")
 	if band {
 		i += 2
 	}
@@ -126,11 +126,11 @@ func (p *parser) edgeBand(i int) int {
 		}
 		end++
 	}
-	for p.tokens[end].is("garter", "seed", "moss", "st", "stitch", "sts", "stitches", "knit") {
+	for p.tokens[end].among("garter seed moss st stitch sts stitches knit") {
 		end++
 	}
 	if !band {
-		if !p.tokens[end].is("border", "edge", "edging", "band", "borders", "edges") {
+		if !p.tokens[end].among("border edge edging band borders edges") {
 			return 0
 		}
 		end++
@@ -145,10 +145,10 @@ func (p *parser) edgeBand(i int) int {
 // stitches as before; 0 if that is not what stands there.
 func (p *parser) edgeNamed(i int) int {
 	from := i
-	for p.tokens[i].is("garter", "seed", "moss", "ribbed", "rib", "knit", "i-cord", "icord", "st", "stitch") {
+	for p.tokens[i].among("garter seed moss ribbed rib knit i-cord icord st stitch") {
 		i++
 	}
-	if i == from || !p.tokens[i].is("borders", "edges", "edging", "edgings", "bands", "border", "edge", "band") {
+	if i == from || !p.tokens[i].among("borders edges edging edgings bands border edge band") {
 		return 0
 	}
 	if i++; p.tokens[i].is("sts", "stitches") {
@@ -170,7 +170,7 @@ var edgePlaces = wordings("at each edge", "at each end of rs rows", "at each end
 func (p *parser) edgeStitches(i int) []int {
 	save := p.next
 	defer func() { p.next = save }()
-	for p.next = i + 1; p.accept("the", "first", "last", "and", "a", "always", "border", "edge", "outer", "of"); {
+	for p.next = i + 1; p.acceptAmong("the first last and a always border edge outer of"); {
 	}
 	n := without(p.number())
 	if n == nil || p.anyOf(p.next, p.edgesKept(i), "neck", "front") {

@@ -14,7 +14,7 @@ func (p *parser) castAt(i int) int {
 	if i += words; !p.began && p.tokens[i].is(":") {
 		i++
 	}
-	for p.tokens[i].is("loosely", "provisionally", "a", "total", "of", "another", "additional", "an", "on", "and", "knit") {
+	for p.tokens[i].among("loosely provisionally a total of another additional an on and knit") {
 		i++
 	}
 	if end, _ := p.sizedEnd(i); end == 0 {
@@ -82,7 +82,7 @@ func (p *parser) castingOn(line *Line) bool {
 // castOnUnnamed reports whether a number without "sts", which ends at a token, is that of the
 // cast-on with which a piece begins: "CO 96 and join".
 func (p *parser) castOnUnnamed(end int) bool {
-	return !p.began && !p.onlyRows && (p.endsAt(end) || p.tokens[end].is("and", ",", "loosely", "using", "with", "for"))
+	return !p.began && !p.onlyRows && (p.endsAt(end) || p.tokens[end].among("and , loosely using with for"))
 }
 
 // castOnCount reads how many stitches are cast on, and where.
@@ -93,7 +93,7 @@ func (p *parser) castOnCount(info *lineInfo, from span) {
 		return
 	}
 	p.accept("more", "additional", "further")
-	p.accept("st", "sts", "stitch", "stitches")
+	p.acceptAmong("st sts stitch stitches")
 	p.accept("provisionally")
 	info.kind, info.counts = lineCastOn, without(n)
 	if p.led.factor == 2 && p.ledShaped(info, from, info.counts, 1) {
@@ -136,7 +136,7 @@ func (p *parser) castBetweenMarkers(info *lineInfo) bool {
 		if n == nil {
 			break
 		}
-		p.accept("st", "sts", "stitch", "stitches")
+		p.acceptAmong("st sts stitch stitches")
 		sum, marked = added(sum, without(n), p.sizes), append(marked, before)
 		save, found = p.next, p.found.mark()
 	}
@@ -182,7 +182,7 @@ func (p *parser) multipleOf(info *lineInfo) {
 		info.plus = int(min(p.peek().number, MaxNumber))
 		p.next++
 	}
-	p.accept("st", "sts", "stitches", "more")
+	p.acceptAmong("st sts stitches more")
 	if !p.accept(")") {
 		info.multiple, p.next = 0, save
 	}
@@ -199,7 +199,7 @@ func (p *parser) rowGoesOn(i int) bool {
 	}
 	t := &p.tokens[i]
 	_, _, _, counted := split(t.text)
-	if t.is("k", "knit", "p", "purl", "work", "patt") && p.rowsAfter(i+1) {
+	if t.among("k knit p purl work patt") && p.rowsAfter(i+1) {
 		return false
 	}
 	m, known := lookUp(t.text, p.own)
@@ -214,7 +214,7 @@ func (p *parser) whereCastOn(i int) int {
 	if end := p.methodEnd(i); end != 0 {
 		i = end
 	}
-	if !p.tokens[i].is("for", "at", "over", "in") {
+	if !p.tokens[i].among("for at over in") {
 		return i
 	}
 	save := p.next
@@ -236,10 +236,10 @@ func (p *parser) rowsAfter(i int) bool {
 // beside those that are there.
 func (p *parser) addsAfter() bool {
 	for i := p.next; !p.endsAt(i) && i < p.next+16; i++ {
-		if p.tokens[i].is("underarm", "gap", "underarms", "bound-off", "between") ||
-			p.given && p.tokens[i].is("needle") && p.tokens[i-1].is("left", "lh", "left-hand", "right", "working") ||
+		if p.tokens[i].among("underarm gap underarms bound-off between") ||
+			p.given && p.tokens[i].is("needle") && p.tokens[i-1].among("left lh left-hand right working") ||
 			p.given && p.tokens[i].is("needle") && p.anyOf(p.next, i, "beg", "beginning", "start", "end") ||
-			p.tokens[i].is("end", "beg", "beginning", "side") && (p.tokens[i-1].is("at", "the", "each") || p.tokens[i-1].is("this", "same")) {
+			p.tokens[i].among("end beg beginning side") && (p.tokens[i-1].is("at", "the", "each") || p.tokens[i-1].is("this", "same")) {
 			return true
 		}
 	}
@@ -248,13 +248,13 @@ func (p *parser) addsAfter() bool {
 
 // beginningAt reports whether "at beg of" stands at token i.
 func (p *parser) beginningAt(i int) bool {
-	if p.tokens[i].is("in", "loosely", "knitwise", "purlwise") {
+	if p.tokens[i].among("in loosely knitwise purlwise") {
 		for n := 0; n < 3 && !p.tokens[i].is("at"); n++ {
 			i++
 		}
 	}
 	if p.tokens[i].is("beg", "beginning") && p.tokens[i-1].stitches() {
-		return p.tokens[i+1].is("of", "next", "foll", "following", "every") // "BO 4 sts beg next 2 rows"
+		return p.tokens[i+1].among("of next foll following every") // "BO 4 sts beg next 2 rows"
 	}
 	if !p.tokens[i].is("at", "on") {
 		return false
@@ -263,7 +263,7 @@ func (p *parser) beginningAt(i int) bool {
 	if p.tokens[i].is("the", "each") {
 		i++
 	}
-	return p.tokens[i].is("beg", "beginning", "start", "armhole", "neck") && (!p.tokens[i].is("armhole", "neck") || p.tokens[i+1].is("edge") &&
+	return p.tokens[i].among("beg beginning start armhole neck") && (!p.tokens[i].is("armhole", "neck") || p.tokens[i+1].is("edge") &&
 		p.tokens[i+2].is("of", "on"))
 }
 
@@ -274,7 +274,7 @@ func (p *parser) edgeRowsAt(i int) bool {
 
 // needlePlace is the index after "at the beginning of the left needle" at token i; 0 if that is not what stands there.
 func (p *parser) needlePlace(i int) int {
-	for i++; p.tokens[i].is("the", "beg", "beginning", "start", "end", "of", "left", "lh", "left-hand", "same", "working"); i++ {
+	for i++; p.tokens[i].among("the beg beginning start end of left lh left-hand same working"); i++ {
 	}
 	if !p.tokens[i].is("needle") {
 		return 0
@@ -289,8 +289,8 @@ func (p *parser) namedEdge(i int) int {
 		return i
 	}
 	end := i + 1
-	for p.tokens[end].is("the", "each", "left", "right", "first", "second", "front", "back", "neck", "neckline", "armhole", "side", "shoulder",
-		"sleeve", "underarm", "cap", "band", "hood", "edge", "of") {
+	for p.tokens[end].among("the each left right first second front back neck neckline armhole side shoulder " +
+		"sleeve underarm cap band hood edge of") {
 		end++
 	}
 	if !p.edgeRowsAt(end) {
@@ -317,7 +317,7 @@ func (p *parser) castForMore(info *lineInfo) {
 		if more == nil {
 			break
 		}
-		p.accept("st", "sts", "stitch", "stitches")
+		p.acceptAmong("st sts stitch stitches")
 		info.counts = added(info.counts, without(more), p.sizes)
 		save, found = p.next, p.found.mark()
 	}

@@ -84,7 +84,7 @@ func (p *parser) edgePart(e *edgeSaid, alone bool) (n, times []int) {
 	if n = p.number(); n == nil {
 		return nil, nil
 	}
-	p.accept("st", "sts", "stitch", "stitches")
+	p.acceptAmong("st sts stitch stitches")
 	p.whichEdge(e)
 	times, _, more := p.manyTimes()
 	if times == nil && alone && p.clauseEnds() && !p.goesOn() {
@@ -99,7 +99,7 @@ func (p *parser) edgePart(e *edgeSaid, alone bool) (n, times []int) {
 // edgeGoesOn reports whether more are bound off at the edge, and goes on to their number.
 func (p *parser) edgeGoesOn() bool {
 	save := p.next
-	for p.accept(",", ";", "and", "then") {
+	for p.acceptAmong(", ; and then") {
 	}
 	p.accept("bo")
 	if end, _ := p.sizedEnd(p.next); end != 0 && save != p.next && p.tokens[end].stitches() {

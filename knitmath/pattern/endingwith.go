@@ -19,10 +19,10 @@ func (p *parser) endingKind(i int) (end int, kind endKind) {
 	for p.acceptedAt(&i, "a", "an", "the", "last") {
 	}
 	switch t := &p.tokens[i]; {
-	case t.is("dec", "decrease", "decreasing", "inc", "increase", "increasing", "shaping", "shaped", "narrowing", "widening"):
+	case t.among("dec decrease decreasing inc increase increasing shaping shaped narrowing widening"):
 		kind = endChanging
-	case t.is("plain", "even", "straight", "non-dec", "non-decrease", "unshaped", "rest"),
-		t.is("knit", "k", "purl", "p") && p.tokens[i+1].is("rnd", "round"):
+	case t.among("plain even straight non-dec non-decrease unshaped rest"),
+		t.among("knit k purl p") && p.tokens[i+1].is("rnd", "round"):
 		kind = endEven
 	default:
 		return 0, endUnsaid
@@ -35,7 +35,7 @@ func (p *parser) endingKind(i int) (end int, kind endKind) {
 
 // endsInSentence reports whether "End with a WS row" stands at token i, a sentence of its own about the rows before it.
 func (p *parser) endsInSentence(i int) bool {
-	return p.tokens[i].is("end", "ending", "finish", "finishing") && p.tokens[i+1].is("with", "on", "after")
+	return p.tokens[i].among("end ending finish finishing") && p.tokens[i+1].is("with", "on", "after")
 }
 
 // passesEnding works rows so many times that they come to a count, and as many fewer or more of them as the row with which

@@ -28,7 +28,7 @@ func (p *parser) even(line *Line) bool {
 		return false
 	}
 	p.next++
-	if w.verb.is("work", "cont", "continue", "knit", "keep") {
+	if w.verb.among("work cont continue knit keep") {
 		p.next = p.partNamed(p.next)
 	}
 	if end := p.goesOnWith(&w); end != 0 {
@@ -64,7 +64,7 @@ func (p *parser) evenLed(w *evenWork, info *lineInfo) bool {
 		}
 	}
 	w.verb = p.peek()
-	return w.verb.is("work", "cont", "continue", "proceed", "knit", "k", "purl", "p", "rib", "patt")
+	return w.verb.among("work cont continue proceed knit k purl p rib patt")
 }
 
 // rowsFollow reports whether "work as follows:" comes next, after which the rows are written.
@@ -79,7 +79,7 @@ func (p *parser) evenRows(line *Line, w *evenWork) bool {
 	switch {
 	case w.listed:
 		return p.listedRows(line)
-	case p.peek().is("to", "until", "across", "around") && !w.counted, !p.evenSaid(w):
+	case p.peek().among("to until across around") && !w.counted, !p.evenSaid(w):
 		return false
 	case w.plainlyCounted() && p.soAsBefore(info):
 		return true
@@ -102,7 +102,7 @@ func (p *parser) evenRows(line *Line, w *evenWork) bool {
 // goesOnWith is the index after "in colour A", "with the head" where no stitch is said, as in
 // "continue in colour A and knit 4 rows"; 0 if that is not what stands there.
 func (p *parser) goesOnWith(w *evenWork) int {
-	if p.inRow || !p.peek().is("in", "with", "on", "onto", "to") || !w.verb.is("cont", "continue", "proceed", "work") {
+	if p.inRow || !p.peek().among("in with on onto to") || !w.verb.among("cont continue proceed work") {
 		return 0
 	}
 	end := 0
@@ -114,7 +114,7 @@ func (p *parser) goesOnWith(w *evenWork) int {
 	if end == 0 && !w.verb.is("work") {
 		end = p.nextPartEnd(p.next + 1)
 	}
-	if end == 0 || !p.endsAt(end) && !p.tokens[end].is(",", ";", "and", ":") {
+	if end == 0 || !p.endsAt(end) && !p.tokens[end].among(", ; and :") {
 		return 0
 	}
 	return end
@@ -123,7 +123,7 @@ func (p *parser) goesOnWith(w *evenWork) int {
 // nextPartEnd is the index after "the head", "the second sleeve as follows" at token i; 0 if that
 // is not what stands there.
 func (p *parser) nextPartEnd(i int) int {
-	for p.tokens[i].is("the", "to", "this", "other") {
+	for p.tokens[i].among("the to this other") {
 		i++
 	}
 	end := p.partWordsEnd(i)
@@ -139,12 +139,12 @@ func (p *parser) nextPartEnd(i int) int {
 // strandEnd is the index after "with a single strand", "with both yarns" at token i; 0 if that is not
 // what stands there.
 func (p *parser) strandEnd(i int) int {
-	for i++; p.tokens[i].is("a", "one", "the", "both", "two", "single", "double", "doubled", "only", "main", "other"); i++ {
+	for i++; p.tokens[i].among("a one the both two single double doubled only main other"); i++ {
 	}
-	if !p.tokens[i].is("strand", "strands", "yarn", "yarns", "ball", "balls", "thickness") {
+	if !p.tokens[i].among("strand strands yarn yarns ball balls thickness") {
 		return 0
 	}
-	for i++; p.tokens[i].is("held", "together", "of", "yarn", "only", "alone"); i++ {
+	for i++; p.tokens[i].among("held together of yarn only alone"); i++ {
 	}
 	return i
 }
@@ -155,13 +155,13 @@ func (p *parser) evenSaid(w *evenWork) bool {
 }
 
 // plain reports whether the verb names a stitch.
-func (w *evenWork) plain() bool { return w.verb.is("k", "p", "knit", "purl") }
+func (w *evenWork) plain() bool { return w.verb.among("k p knit purl") }
 
 func (w *evenWork) plainlyCounted() bool { return w.counted && !w.even }
 
 // lengthVerb: "work until it measures", "knit for 5 cm"; "k to end" is a row.
 func (p *parser) lengthVerb(t *token) bool {
-	return t.is("work", "cont", "continue", "proceed", "keep", "knit", "rib", "even", "purl", "k", "patt")
+	return t.among("work cont continue proceed keep knit rib even purl k patt")
 }
 
 // stitchesNext reports whether a number of stitches, or up to where, comes next.
@@ -186,7 +186,7 @@ func (p *parser) evenPart(w *evenWork, info *lineInfo) bool {
 		return true
 	case p.evenFabric(w, info), p.fabricAsOn(w):
 		return true
-	case t.is("every", "each", "all", "in", "as") && p.asEstablished(w), p.evenCount(w, info), p.evenLength(w):
+	case t.among("every each all in as") && p.asEstablished(w), p.evenCount(w, info), p.evenLength(w):
 		return true
 	case p.onTheseStitches(info):
 		w.setUp = true
@@ -199,7 +199,7 @@ func (p *parser) evenPart(w *evenWork, info *lineInfo) bool {
 
 // saidEven reads "even", "straight", "without shaping".
 func (p *parser) saidEven(w *evenWork) bool {
-	if !p.accept("even", "straight", "evenly", "plain", "without", "level") {
+	if !p.acceptAmong("even straight evenly plain without level") {
 		return false
 	}
 	w.even = w.even || !p.last1().is("plain") || !w.plain() // "knit 5 rounds plain" are rounds that are knit
@@ -223,7 +223,7 @@ func (p *parser) evenUntil(w *evenWork, info *lineInfo) bool {
 		w.counted, w.even = true, true
 	case until && p.untilWorked(info):
 		w.counted, w.even = info.counts != nil, true
-	case p.peek().is("for", "until", "to", "till") && p.measureAhead(p.next+1):
+	case p.peek().among("for until to till") && p.measureAhead(p.next+1):
 		w.length = true
 		p.openLength()
 	default:
@@ -312,7 +312,7 @@ func (p *parser) ribWorked() bool {
 func (p *parser) commaClause() bool {
 	save := p.next
 	p.next++
-	ok := p.peek().is("ending", "end", "beg", "finishing") || p.nextClause()
+	ok := p.peek().among("ending end beg finishing") || p.nextClause()
 	p.next = save
 	return ok
 }

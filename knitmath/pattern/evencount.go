@@ -46,7 +46,7 @@ func (p *parser) rowsOf(w *evenWork, info *lineInfo, end, row int) {
 		info.kind = lineUnread
 		return
 	}
-	info.inRounds = p.tokens[row].is("rnd", "rnds", "round", "rounds")
+	info.inRounds = p.tokens[row].among("rnd rnds round rounds")
 	w.even = w.even || p.anyOf(end, row, "even", "straight") || !w.plain() && p.anyOf(end, row, "plain")
 	p.next = row + 1
 	info.counts = without(n)
@@ -56,7 +56,7 @@ func (p *parser) rowsOf(w *evenWork, info *lineInfo, end, row int) {
 
 // afterMore is the index after "more", "plain", "RS" at token i, between a number and its rows.
 func (p *parser) afterMore(i int) int {
-	for p.tokens[i].is("more", "further", "additional", "extra", "ws", "rs", "plain", "even", "straight", "complete", "full") {
+	for p.tokens[i].among("more further additional extra ws rs plain even straight complete full") {
 		i++
 	}
 	return i
@@ -96,8 +96,8 @@ func (p *parser) onTheseStitches(info *lineInfo) bool {
 	}
 	these := p.tokens[i+1].is("these", "those", "this")
 	across := p.tokens[i].is("across") && !these
-	for i++; p.tokens[i].is("the", "these", "this", "next", "those", "last", "rem", "remaining", "other", "first", "just", "held",
-		"only", "set", "of", "group"); i++ {
+	for i++; p.tokens[i].among("the these this next those last rem remaining other first just held " +
+		"only set of group"); i++ {
 	}
 	i = p.ofNeedles(i)
 	end, _ := p.sizedEnd(i)
@@ -132,17 +132,17 @@ func (p *parser) ofNeedles(i int) int {
 	}
 	if end := p.ofPart(n); end != 0 {
 		n = end
-	} else if !p.tokens[n].is("needles", "n1", "n2", "n3", "n4") {
+	} else if !p.tokens[n].among("needles n1 n2 n3 n4") {
 		return i
 	}
-	for n++; p.tokens[n].is("of", "on", "from", "needle", "needles", "dpn", "dpns", "and", "&", "the", "first", "second", "two", "only",
-		"n1", "n2", "n3", "n4") ||
+	for n++; p.tokens[n].among("of on from needle needles dpn dpns and & the first second two only "+
+		"n1 n2 n3 n4") ||
 		p.tokens[n].kind == tokenNumber && p.tokens[n].number <= 4; n++ {
 	}
 	if !p.tokens[n].is("(", ",", ":") {
 		return i
 	}
-	for n++; p.tokens[n].is("that", "is", "or", "the"); n++ {
+	for n++; p.tokens[n].among("that is or the"); n++ {
 	}
 	return n
 }
@@ -155,10 +155,10 @@ func (p *parser) measureAhead(i int) bool {
 		switch {
 		case p.endsAt(min(i+n, len(p.tokens)-1)):
 			return false
-		case t.is("cm", "cms", "in", "ins", "inch", "inches", "mm", "measures", "meas", "measure", "length", "long", "reaches", "desired",
-			"wide", "high", "deep", "same", "matches", "required", "total", "ready", "fits", "\""):
+		case t.among("cm cms in ins inch inches mm measures meas measure length long reaches desired " +
+			"wide high deep same matches required total ready fits \""):
 			return true
-		case t.stitches() || t.is("last", "end", "rem", "marker", "m"):
+		case t.stitches() || t.among("last end rem marker m"):
 			return false
 		}
 	}
@@ -169,7 +169,7 @@ func (p *parser) measureAhead(i int) bool {
 func (p *parser) openLength() {
 	for !p.endsAt(p.next) && !p.peek().is(";") && !p.claimAhead() {
 		t := p.peek()
-		if t.is("ending", "end", "finishing", "ends", "beg", "beginning") && !p.tokens[p.next-1].is("from", "the", "since") ||
+		if t.among("ending end finishing ends beg beginning") && !p.tokens[p.next-1].is("from", "the", "since") ||
 			t.is(",", "and", "then") && p.commaClause() {
 			return
 		}

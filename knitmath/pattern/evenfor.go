@@ -11,7 +11,7 @@ func (p *parser) evenFor(info *lineInfo) bool {
 	if !p.accept("for", "until", "till") {
 		return false
 	}
-	for p.accept("a", "total", "of", "another", "further", "the", "next", "there", "are", "you", "have", "worked") {
+	for p.acceptAmong("a total of another further the next there are you have worked") {
 	}
 	n := p.number()
 	p.next = p.afterMore(p.next)
@@ -21,7 +21,7 @@ func (p *parser) evenFor(info *lineInfo) bool {
 		return false
 	}
 	if until {
-		for p.accept("have", "has", "are", "been", "worked", "completed", "done", "knitted", "knit", "in", "all", "total", "altogether") {
+		for p.acceptAmong("have has are been worked completed done knitted knit in all total altogether") {
 			info.total = info.total || p.last1().is("all", "total", "altogether")
 		}
 		p.rowsSoFar(info, save)
@@ -37,7 +37,7 @@ func (p *parser) rowsSoFar(info *lineInfo, i int) {
 		return
 	}
 	said := "read as so many rows from here on: say \"in all\" if those before are among them"
-	if p.tokens[i-1].is("patt", "pattern", "est", "established", "set") && p.rowsNumberedOnly() {
+	if p.tokens[i-1].among("patt pattern est established set") && p.rowsNumberedOnly() {
 		info.total, said = true, "read as so many rows in all, with those since the cast-on"
 	}
 	p.reading(p.tokens[i].to(p.last()), said)
@@ -61,14 +61,14 @@ func (p *parser) rowsNumberedOnly() bool {
 // placedRib passes over "starting and ending RS rows with k2", which says how a rib lies.
 func (p *parser) placedRib() bool {
 	i := p.next
-	for p.tokens[i].is("beg", "beginning", "starting", "start", "begin", "ending", "end", "finishing", "and") {
+	for p.tokens[i].among("beg beginning starting start begin ending end finishing and") {
 		i++
 	}
 	if i == p.next {
 		return false
 	}
 	rows := false
-	for p.tokens[i].is("rs", "ws", "right", "wrong", "side", "all", "each", "every", "the") || p.tokens[i].row() {
+	for p.tokens[i].among("rs ws right wrong side all each every the") || p.tokens[i].row() {
 		rows = rows || p.tokens[i].row()
 		i++
 	}
@@ -160,10 +160,10 @@ func bit(yes bool) int {
 // acrossAll reads "across all 40 sts" after rows that are worked even: so many there are.
 func (p *parser) acrossAll(line *Line) bool {
 	i := p.next
-	if !p.tokens[i].is("across", "over", "on") || !p.tokens[i+1].is("all", "these", "the", "both") || line.ClaimedStitches != nil {
+	if !p.tokens[i].is("across", "over", "on") || !p.tokens[i+1].among("all these the both") || line.ClaimedStitches != nil {
 		return false
 	}
-	for i++; p.tokens[i].is("all", "these", "the", "of", "both"); i++ {
+	for i++; p.tokens[i].among("all these the of both"); i++ {
 	}
 	end, _ := p.sizedEnd(i)
 	if end == 0 || !p.tokens[end].stitches() || !p.clauseStopsAt(end+1) {

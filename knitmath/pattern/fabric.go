@@ -11,7 +11,7 @@ import (
 // is none.
 func (p *parser) fabricEnd(i int) int {
 	from := i
-	for p.tokens[i].is("reverse", "rev", "twisted", "double", "single", "broken", "fisherman's", "est", "established", "plain", "the", "a") {
+	for p.tokens[i].among("reverse rev twisted double single broken fisherman's est established plain the a") {
 		i++
 	}
 	switch t := &p.tokens[i]; {
@@ -21,7 +21,7 @@ func (p *parser) fabricEnd(i int) int {
 		return i + 3
 	case t.kind == tokenWord && draft.Fabric(t.text):
 		i++
-		for p.tokens[i].is("st", "stitch", "patt", "pattern", "pat", "ribbing", "rib", "ridge", "ridges") {
+		for p.tokens[i].among("st stitch patt pattern pat ribbing rib ridge ridges") {
 			i++
 		}
 		return max(i, p.ribOf(i))
@@ -55,7 +55,7 @@ func (p *parser) ribEnd(i int) int {
 			return i + n + 1
 		case t.is("rib", "ribbing"), t.kind == tokenEnd, t.kind == tokenNewline, t.is("."):
 			return 0
-		case t.kind == tokenNumber, t.is(",", "/", "x", "by", "k", "p", "tbl", "-", "*", "(", ")"), t.kind == tokenStar:
+		case t.kind == tokenNumber, t.among(", / x by k p tbl - * ( )"), t.kind == tokenStar:
 			stitches++
 		case ribWord(t.text):
 			stitches++
@@ -75,14 +75,14 @@ func (p *parser) ribOf(i int) int {
 	i++
 	for n := 0; n < 4; n++ {
 		switch {
-		case p.tokens[i].is("k", "p", "knit", "purl") && p.tokens[i+1].kind == tokenNumber:
+		case p.tokens[i].among("k p knit purl") && p.tokens[i+1].kind == tokenNumber:
 			i += 2
 		case p.tokens[i].kind == tokenWord && ribWord(p.tokens[i].text):
 			i++
 		default:
 			return 0
 		}
-		if n > 0 && !p.tokens[i].is(",", "and") || !p.tokens[i+1].is("k", "p", "knit", "purl") && !ribWord(p.tokens[i+1].text) {
+		if n > 0 && !p.tokens[i].is(",", "and") || !p.tokens[i+1].among("k p knit purl") && !ribWord(p.tokens[i+1].text) {
 			return i
 		}
 		i++

@@ -9,7 +9,7 @@ func (p *parser) fabricOfLabel(line *Line) bool {
 	first := p.next
 	p.accept("in")
 	end := p.ribEnd(p.next)
-	if end == 0 && (p.next > first || !p.peek().is("patt", "pattern", "pat", "rib", "moss")) {
+	if end == 0 && (p.next > first || !p.peek().among("patt pattern pat rib moss")) {
 		end = p.fabricEnd(p.next)
 	}
 	if end == 0 || !p.clauseStopsAt(end) {

@@ -21,7 +21,7 @@ func (p *parser) fabricNext() bool { return p.fabricEnd(p.next) != 0 }
 // defines, or one that nobody knows, which it asks about.
 func (p *parser) fabricPart(w *evenWork, info *lineInfo) bool {
 	i := p.next
-	for p.tokens[i].is("in", "of", "the", "working", "rows", "a") {
+	for p.tokens[i].among("in of the working rows a") {
 		i++
 	}
 	if end, number := p.patternAt(i); end != 0 {
@@ -52,7 +52,7 @@ func (p *parser) fabricPart(w *evenWork, info *lineInfo) bool {
 func (p *parser) unknownFabric(i int) int {
 	for n := i; n < i+6; n++ {
 		t := &p.tokens[min(n, len(p.tokens)-1)]
-		if t.is("chart") || n > i && t.is("pattern", "patt", "pat", "st", "stitch", "lace") {
+		if t.is("chart") || n > i && t.among("pattern patt pat st stitch lace") {
 			return n
 		}
 		if t.kind != tokenWord || p.notation(t.text) && !t.is("m", "lace") {
@@ -65,7 +65,7 @@ func (p *parser) unknownFabric(i int) int {
 // unknownRows passes over the name of a stitch pattern, which ends with the token name or with
 // its letter, and asks about it, if the text has no such rows.
 func (p *parser) unknownRows(i, name int, w *evenWork, info *lineInfo) {
-	if p.tokens[name+1].is("a", "b", "c", "d", "1", "2") {
+	if p.tokens[name+1].among("a b c d 1 2") {
 		name++
 	}
 	p.next = name + 1
@@ -90,7 +90,7 @@ func (p *parser) fabricBracket() {
 		case t.is(")"):
 			p.next += n + 1
 			return
-		case t.kind == tokenWord && (ribWord(t.text) || t.is("tbl", "knit", "purl", "k", "p", "every", "all", "and", "rs", "ws", "on") ||
+		case t.kind == tokenWord && (ribWord(t.text) || t.among("tbl knit purl k p every all and rs ws on") ||
 			t.row() || draft.Fabric(t.text) || t.is("st", "stitch")),
 			t.kind == tokenNumber, t.is(",", ";"):
 		default:
@@ -103,13 +103,13 @@ func (p *parser) fabricBracket() {
 func (p *parser) asEstablished(w *evenWork) bool {
 	switch {
 	case p.peek().is("every", "each", "all") && p.ahead(1).row():
-		if !w.verb.is("knit", "k", "purl", "p", "work", "rib") {
+		if !w.verb.among("knit k purl p work rib") {
 			return false
 		}
 		p.next += 2
 		w.even = true
 		return true
-	case p.peek().is("as") && p.ahead(1).is("est", "established", "set", "before", "given", "now"):
+	case p.peek().is("as") && p.ahead(1).among("est established set before given now"):
 		p.next += 2
 		w.even = true
 		return true
@@ -156,7 +156,7 @@ func (p *parser) listedRows(line *Line) bool {
 			}
 		}
 	}
-	if p.timesAt(p.next) || p.peek().is("once", "twice", "another", "until", "for", "a") || p.oneRow(info) && p.peek().is("every", "on") &&
+	if p.timesAt(p.next) || p.peek().among("once twice another until for a") || p.oneRow(info) && p.peek().is("every", "on") &&
 		p.scheduleAhead() {
 		return p.howOften(info, from)
 	}

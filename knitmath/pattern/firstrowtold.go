@@ -12,7 +12,7 @@ func (p *parser) firstRowTold() int {
 	if i = p.ordinalEnd(i); i == 0 || !p.tokens[i].row() {
 		return 0
 	}
-	for i++; p.tokens[i].is("is", "being", "a", "an", "on", "the"); i++ {
+	for i++; p.tokens[i].among("is being a an on the"); i++ {
 	}
 	if p.sideOf(i) == stitch.SideUnspecified {
 		return 0

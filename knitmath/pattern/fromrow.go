@@ -17,7 +17,7 @@ func (p *parser) fromRow(info *lineInfo) bool {
 		return false
 	}
 	last := p.lastNumbered()
-	if p.peek().is("to", "through", "thru", "-") {
+	if p.peek().among("to through thru -") {
 		p.next++
 		p.accept("and")
 		p.accept("including")

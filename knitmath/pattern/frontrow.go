@@ -56,13 +56,13 @@ func (p *parser) worksAt(i int) bool {
 		return true
 	}
 	m, ok := lookUp(t.text, p.own)
-	return ok && (m.takes != m.leaves || p.tokens[i+1].is("to", "across", "around", "all") || t.is("knit", "purl") && p.endsAt(i+1))
+	return ok && (m.takes != m.leaves || p.tokens[i+1].among("to across around all") || t.is("knit", "purl") && p.endsAt(i+1))
 }
 
 // countedNote passes over "Note:" where all that it notes is a count, which then belongs
 // to the row before it.
 func (p *parser) countedNote(i, end int) bool {
-	if !p.began || !p.tokens[i].is("note", "notes", "nb", "check") || !p.tokens[i+1].is(":", "-") || i+2 >= end {
+	if !p.began || !p.tokens[i].among("note notes nb check") || !p.tokens[i+1].is(":", "-") || i+2 >= end {
 		return false
 	}
 	if !p.countAlone(i+2, end) {

@@ -3,7 +3,7 @@ package pattern
 // gapAt is the index after "gap", "the wrapped st", "last turn" at token i, a place that the
 // turn of the row before has left; 0 if there is none.
 func (p *parser) gapAt(i int) int {
-	for p.tokens[i].is("the", "last", "previous", "next", "prev", "first", "nearest") {
+	for p.tokens[i].among("the last previous next prev first nearest") {
 		i++
 	}
 	switch t := &p.tokens[i]; {
@@ -11,7 +11,7 @@ func (p *parser) gapAt(i int) int {
 		return i + 1
 	case t.is("turning") && p.tokens[i+1].is("point", "gap"):
 		return i + 2
-	case t.is("wrapped", "double-wrapped", "double", "ds") && p.tokens[i+1].stitches():
+	case t.among("wrapped double-wrapped double ds") && p.tokens[i+1].stitches():
 		return i + 2
 	}
 	return 0

@@ -6,10 +6,10 @@ func (p *parser) gaugeTold() bool {
 	if i == 0 || p.onlyRows || !p.tokens[i].stitches() {
 		return false
 	}
-	if i++; p.tokens[i].is("and", "&", "x", "by", "/", ",") && p.tokens[i+1].kind == tokenNumber && p.tokens[i+2].row() {
+	if i++; p.tokens[i].among("and & x by / ,") && p.tokens[i+1].kind == tokenNumber && p.tokens[i+2].row() {
 		i += 3
 	}
-	if !p.tokens[i].is("=", "to", "per", "over", "make", "measure", "equal") {
+	if !p.tokens[i].among("= to per over make measure equal") {
 		return false
 	}
 	for i++; p.tokens[i].is("a"); i++ {

@@ -24,7 +24,7 @@ func (p *parser) gloss(s *Step, from int) {
 
 // glossTail passes over ", slipping off st above at the same time": how the stitch is finished, without a number.
 func (p *parser) glossTail() {
-	if !p.peek().is(",") || !p.ahead(1).is("slipping", "dropping", "letting", "keeping", "twisting", "leaving") {
+	if !p.peek().is(",") || !p.ahead(1).among("slipping dropping letting keeping twisting leaving") {
 		return
 	}
 	for n := p.next + 1; n < p.next+16 && p.tokens[n].kind == tokenWord; n++ {
@@ -69,5 +69,5 @@ func (p *parser) glossTimes(s *Step, spelt bool) bool {
 // oftenOrFar reports whether it is said how often or how far at token i.
 func (p *parser) oftenOrFar(i int) bool {
 	t := &p.tokens[i]
-	return t.kind == tokenNumber || t.is("twice", "once", "thrice", "x", "times", "around", "to", "across")
+	return t.kind == tokenNumber || t.among("twice once thrice x times around to across")
 }

@@ -7,7 +7,7 @@ import "example.com/knitmath/knitmath/stitch"
 // back and forth. Where no heel is spoken of it may only say how the stitches lie.
 func (p *parser) halfForHeel(line *Line) bool {
 	i := p.next
-	if p.onlyRows || !p.tokens[i].is("place", "put", "slip", "sl", "take", "arrange", "leave", "knit", "set") {
+	if p.onlyRows || !p.tokens[i].among("place put slip sl take arrange leave knit set") {
 		return false
 	}
 	half := p.tokens[i+1].is("half")
@@ -27,7 +27,7 @@ func (p *parser) halfForHeel(line *Line) bool {
 // halfOnNeedle is the index after "the stitches (26) on one needle for the heel" at token i, where the number stands in it,
 // 0 for nowhere, and whether a heel is spoken of; 0 if that is not what stands there.
 func (p *parser) halfOnNeedle(i int, half bool) (end, numberAt int, heel bool) {
-	for p.tokens[i].is("of", "the", "your", "next", "first", "last") {
+	for p.tokens[i].among("of the your next first last") {
 		i++
 	}
 	if !half {
@@ -44,10 +44,10 @@ func (p *parser) halfOnNeedle(i int, half bool) (end, numberAt int, heel bool) {
 	} else {
 		numberAt, end = i+bracket, end+bit(p.tokens[end].stitches())+bracket
 	}
-	if !p.tokens[end].is("on", "onto", "upon", "to") || !p.tokens[end+1].is("one", "a", "1", "the", "first") {
+	if !p.tokens[end].among("on onto upon to") || !p.tokens[end+1].among("one a 1 the first") {
 		return 0, 0, false
 	}
-	for end += 2; p.tokens[end].is("first", "single", "needle", "dpn"); end++ {
+	for end += 2; p.tokens[end].among("first single needle dpn"); end++ {
 	}
 	if p.tokens[end].is("for") {
 		for end++; p.tokens[end].is("the", "heel"); end++ {

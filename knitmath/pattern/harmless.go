@@ -21,7 +21,7 @@ var seeElsewhere = wordings("see page", "see pages", "see p", "see diagram", "se
 // sidesTold reports whether "Short side = 80 sts, long side = 100 sts" stands at token i.
 func (p *parser) sidesTold(i int) bool {
 	from := i
-	for p.tokens[i].is("short", "long", "each", "one", "upper", "lower", "left", "right", "side", "edge", "end", "top", "bottom") {
+	for p.tokens[i].among("short long each one upper lower left right side edge end top bottom") {
 		i++
 	}
 	return i > from && p.tokens[i-1].is("side", "edge", "end") && p.tokens[i].is("=")
@@ -32,7 +32,7 @@ func (p *parser) sidesTold(i int) bool {
 func (p *parser) repeatTold(i int) bool {
 	for n := 0; n < 6 && p.tokens[i].kind == tokenWord; n++ {
 		i++
-		if p.tokens[i-1].is("repeat", "motif", "chart", "patt", "pattern") {
+		if p.tokens[i-1].among("repeat motif chart patt pattern") {
 			return p.phraseEnd(i, workedOver) != 0
 		}
 	}
@@ -52,7 +52,7 @@ func (p *parser) piecesTold(i int) bool {
 		return false
 	}
 	pieces := 0
-	for i++; p.tokens[i].is("the", "front", "back", "both", "and", "sleeves", "pieces"); i++ {
+	for i++; p.tokens[i].among("the front back both and sleeves pieces"); i++ {
 		pieces += bit(!p.tokens[i].is("the", "and"))
 	}
 	end, _ := p.sizedEnd(i + 1)
@@ -69,7 +69,7 @@ func (p *parser) lastRowsAt(i int) bool {
 	if p.tokens[i].is("the") {
 		i++
 	}
-	if !p.tokens[i].is("last", "above", "first", "previous", "foregoing") {
+	if !p.tokens[i].among("last above first previous foregoing") {
 		return false
 	}
 	end, _ := p.sizedEnd(i + 1)
@@ -82,11 +82,11 @@ func phrasesHarmless(p *parser, i int) bool {
 		p.choiceTold(i, p.sentenceEnd(i)) {
 		return true
 	}
-	if p.tokens[i].is("these", "those", "this", "rows") && !p.tokens[i].row() || p.lastRowsAt(i) {
+	if p.tokens[i].among("these those this rows") && !p.tokens[i].row() || p.lastRowsAt(i) {
 		// "These 2 rows form the pattern."
 		end := p.sentenceEnd(i)
 		for n := i; n < end; n++ {
-			if p.tokens[n].is("form", "forms", "set", "sets", "establish", "establishes", "are", "is", "make", "makes") {
+			if p.tokens[n].among("form forms set sets establish establishes are is make makes") {
 				return true
 			}
 		}
@@ -100,5 +100,5 @@ func (p *parser) rowsForm(i int) bool {
 	if !p.tokens[i].row() || p.tokens[i+1].kind != tokenNumber {
 		return false
 	}
-	return p.tokens[p.rowNumbersEnd(i+1)].is("form", "forms", "set", "sets", "establish", "establishes", "make", "makes")
+	return p.tokens[p.rowNumbersEnd(i+1)].among("form forms set sets establish establishes make makes")
 }

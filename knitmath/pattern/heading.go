@@ -77,7 +77,7 @@ func (p *parser) beginsLabelled(i int) bool {
 
 // picotOff reports whether "picot bind-off" stands at token i, which is no heading: all stitches are bound off.
 func (p *parser) picotOff(i int) bool {
-	return p.tokens[i].is("picot") && p.tokens[i+1].is("bind-off", "cast-off", "bind", "bo")
+	return p.tokens[i].is("picot") && p.tokens[i+1].among("bind-off cast-off bind bo")
 }
 
 // frontSentence reports whether "Materials. 4 ozs. of wool" stands in the line of token i.
@@ -129,7 +129,7 @@ func (p *parser) headingAhead() bool {
 		case t.is(":"):
 			next := p.ahead(i + 1)
 			return words > 0 && (next.kind == tokenEnd || next.kind == tokenNewline)
-		case t.is(",", "-", "&", "and", "or", "the", "of"):
+		case t.among(", - & and or the of"):
 		case p.steers(t):
 			return false
 		default:
@@ -192,7 +192,7 @@ func (p *parser) capitals(i, end int) bool {
 		if len(t.text) > 3 && !p.notation(t.text) && !directing[t.text] {
 			letters++
 		}
-		if p.notation(t.text) && len(t.text) < 4 || t.is("co", "bo", "rep", "cast", "bind", "rows", "row", "rnd", "knit", "purl") {
+		if p.notation(t.text) && len(t.text) < 4 || t.among("co bo rep cast bind rows row rnd knit purl") {
 			return false
 		}
 	}
@@ -305,13 +305,13 @@ func (p *parser) inLead(i, n int) bool {
 	t, first := &p.tokens[n], p.tokens[i].text
 	part := draft.Part(first)
 	switch {
-	case t.is("(", ")", "&", ",", "/"), n > i && p.fabricBeforeLabel(n):
+	case t.among("( ) & , /"), n > i && p.fabricBeforeLabel(n):
 		return true
 	case t.kind != tokenWord && (t.kind != tokenNumber || !part && !draft.Front(first)):
 		return false
 	case t.row():
 		return n > i && p.tokens[n-1].is("short")
-	case t.stitches(), reserved[t.text] && !t.is("end", "and", "next", "in", "to"):
+	case t.stitches(), reserved[t.text] && !t.among("end and next in to"):
 		return false
 	case n == i:
 		return !directing[first] || p.leadOfVerb(i)
@@ -322,8 +322,8 @@ func (p *parser) inLead(i, n int) bool {
 // leadOfVerb reports whether a verb at token i begins a heading: "Shape back", "Turn to work the front".
 func (p *parser) leadOfVerb(i int) bool {
 	t, then := &p.tokens[i], &p.tokens[i+1]
-	return p.sectionNamed(i) || t.is("work", "shape", "knit", "turn") && draft.Part(then.text) ||
-		t.is("divide", "turn") && then.is("for", "the", "to", "work", "front", "back")
+	return p.sectionNamed(i) || t.among("work shape knit turn") && draft.Part(then.text) ||
+		t.is("divide", "turn") && then.among("for the to work front back")
 }
 
 // sectionNamed reports whether "Increase section", "Work short rows" stands at token i: a verb in the name of what is
@@ -336,7 +336,7 @@ func (p *parser) sectionNamed(i int) bool {
 // fabricBeforeLabel reports whether the name of a stitch pattern ends at token i, before the
 // label of its first row: "Seed st: Row 1: ...".
 func (p *parser) fabricBeforeLabel(i int) bool {
-	return p.tokens[i].is("st", "stitch", "rib", "ribbing", "lace", "pattern") && p.tokens[i+1].is(":") && p.labelEnd(i+2) != 0
+	return p.tokens[i].among("st stitch rib ribbing lace pattern") && p.tokens[i+1].is(":") && p.labelEnd(i+2) != 0
 }
 
 // directing are verbs with which a direction begins.

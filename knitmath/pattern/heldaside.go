@@ -17,7 +17,7 @@ func (p *parser) heldInRow(steps *[]Step) asideKind {
 	if !p.holding(&line) || line.info.kind != lineHold {
 		p.next = save
 		p.found.rewind(found)
-		if first.is("leaving", "placing", "leave", "put", "slipping") {
+		if first.among("leaving placing leave put slipping") {
 			return p.unworkedAside(steps, first.span)
 		}
 		return asideNone
@@ -130,6 +130,6 @@ func (p *parser) turnedBeforeRest(steps *[]Step, n []int, from span) {
 	p.rest = unworkedRest{held: true, count: n}
 	if p.accept("for") {
 		p.accept("the")
-		p.accept("instep", "heel", "front", "back", "thumb")
+		p.acceptAmong("instep heel front back thumb")
 	}
 }

@@ -7,10 +7,10 @@ func (p *parser) bareAside() bool {
 		return false
 	}
 	i := p.next + 1
-	for p.tokens[i].is("a", "the", "another", "hold", "length", "of", "piece") {
+	for p.tokens[i].among("a the another hold length of piece") {
 		i++
 	}
-	return p.tokens[i].is("holder", "holders", "waste", "scrap", "stitch-holder") || p.tokens[i].is("stitch") &&
+	return p.tokens[i].among("holder holders waste scrap stitch-holder") || p.tokens[i].is("stitch") &&
 		p.tokens[i+1].is("holder", "holders") || p.tokens[i].is("spare") && p.tokens[i+1].is("needle", "yarn", "dpn") ||
 		p.tokens[i-1].is("hold")
 }

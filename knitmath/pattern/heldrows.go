@@ -63,7 +63,7 @@ func (p *parser) holdsInRows(label *lineInfo) bool {
 		return false
 	}
 	for i := p.next; !p.endsAt(i); i++ {
-		if p.tokens[i].is(",", ";", "then", "and") && (p.startsItem(i+1) || p.tokens[i+1].is("work")) {
+		if p.tokens[i].among(", ; then and") && (p.startsItem(i+1) || p.tokens[i+1].is("work")) {
 			return true
 		}
 	}

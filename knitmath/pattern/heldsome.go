@@ -21,12 +21,12 @@ func (p *parser) someStitches() (n []int, all, held, ok bool) {
 			n = one // "centre st"
 		}
 	}
-	for p.accept("held", "reserved", "freed", "body", "sleeve", "thumb", "back", "front", "neck", "heel", "instep", "live", "shoulder", "left",
-		"right", "rem",
-		"centre", "center", "top", "gusset") {
+	for p.acceptAmong("held reserved freed body sleeve thumb back front neck heel instep live shoulder left " +
+		"right rem " +
+		"centre center top gusset") {
 		held = held || p.tokens[p.next-1].is("held", "reserved", "freed")
 	}
-	if !p.accept("st", "sts", "stitch", "stitches") && (n == nil || !p.bareAside()) {
+	if !p.acceptAmong("st sts stitch stitches") && (n == nil || !p.bareAside()) {
 		return nil, false, false, false
 	}
 	return n, all, held, true
@@ -48,10 +48,10 @@ var othersAlone = wordings("the rest of the sts", "the rest of the stitches", "t
 func (p *parser) whichStitches() (all, held bool) {
 	for {
 		switch {
-		case p.accept("the", "next", "first", "last", "rem", "remaining", "these", "those", "centre", "center", "following", "foll", "other",
-			"unworked", "back", "front", "neck", "sleeve", "thumb", "body", "heel", "instep", "of", "left", "right", "each", "gusset",
-			"live", "shoulder"):
-		case p.accept("held", "reserved", "freed", "resting"):
+		case p.acceptAmong("the next first last rem remaining these those centre center following foll other " +
+			"unworked back front neck sleeve thumb body heel instep of left right each gusset " +
+			"live shoulder"):
+		case p.acceptAmong("held reserved freed resting"):
 			held = true
 		case p.accept("all"):
 			all = true
@@ -65,7 +65,7 @@ func (p *parser) whichStitches() (all, held bool) {
 // stitches: "rem", "the"; "the thumb sts" are some.
 func (p *parser) allOfThem(from int) bool {
 	for i := from; i < p.next; i++ {
-		if p.tokens[i].is("rem", "remaining", "these", "all", "those", "live", "held", "left", "other", "unworked",
+		if p.tokens[i].among("rem remaining these all those live held left other unworked "+
 			"the") && !p.tokens[i+1].is("thumb") {
 			return true
 		}
@@ -103,7 +103,7 @@ func (p *parser) firstAndLast() (n []int, all, held, ok bool) {
 // heldSts is the index of a number of stitches at token i, "rem 30 sts", "30 held sts";
 // 0 if there is none.
 func (p *parser) heldSts(i int) int {
-	for p.tokens[i].is("the", "rem", "remaining", "held", "these", "other", "last", "next", "centre", "center", "middle", "central") {
+	for p.tokens[i].among("the rem remaining held these other last next centre center middle central") {
 		i++
 	}
 	end, _ := p.sizedEnd(i)

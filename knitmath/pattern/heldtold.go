@@ -34,16 +34,16 @@ func (p *parser) heldToldAt(i int) (end, verb int) {
 		return 0, 0
 	}
 	i = verb
-	for p.tokens[i].is("are", "is", "will", "be", "being", "now") {
+	for p.tokens[i].among("are is will be being now") {
 		i++
 	}
-	if !p.tokens[i].is("wait", "waits", "waiting", "rest", "resting", "stay", "remain", "left", "kept", "held", "placed", "put", "slipped",
+	if !p.tokens[i].among("wait waits waiting rest resting stay remain left kept held placed put slipped " +
 		"unworked") {
 		return 0, 0
 	}
 	for i++; !p.endsAt(i) && !p.tokens[i].is(",", ";", "("); i++ {
 		t := &p.tokens[i]
-		if t.kind == tokenNumber || t.kind == tokenWord && alarming(t.text) && !t.is("hold", "holder", "rest", "left") {
+		if t.kind == tokenNumber || t.kind == tokenWord && alarming(t.text) && !t.among("hold holder rest left") {
 			return 0, 0
 		}
 	}
@@ -53,7 +53,7 @@ func (p *parser) heldToldAt(i int) (end, verb int) {
 // restCounted is the index after "the other 30 sts", "while the remaining 30 instep sts" at token i; 0 if they do not
 // stand there.
 func (p *parser) restCounted(i int) int {
-	for p.tokens[i].is("the", "while", "and", "with") {
+	for p.tokens[i].among("the while and with") {
 		i++
 	}
 	if !p.tokens[i].is("other", "rem", "remaining") {
@@ -81,19 +81,19 @@ func (p *parser) restLeft(verbAt int, verb *token) int {
 // restsOnNeedles is the index after "on one needle", "unworked on their two needles" beside other stitches that are
 // left at token i: they wait there; 0 if that is not what stands there.
 func (p *parser) restsOnNeedles(i int) int {
-	for p.tokens[i].is("unworked", "to", "rest", "resting", "waiting", "wait", "aside") {
+	for p.tokens[i].among("unworked to rest resting waiting wait aside") {
 		i++
 	}
 	if !p.tokens[i].is("on", "upon") {
 		return 0
 	}
-	for i++; p.tokens[i].is("the", "their", "own", "its", "a", "one", "two", "first", "second", "other", "two", "needles", "instep") ||
+	for i++; p.tokens[i].among("the their own its a one two first second other two needles instep") ||
 		p.tokens[i].kind == tokenNumber; i++ {
 	}
-	if !p.tokens[i].is("needle", "needles", "dpn", "dpns") && !p.tokens[i-1].is("needles") {
+	if !p.tokens[i].among("needle needles dpn dpns") && !p.tokens[i-1].is("needles") {
 		return 0
 	}
-	if p.tokens[i].is("needle", "needles", "dpn", "dpns") {
+	if p.tokens[i].among("needle needles dpn dpns") {
 		i++
 	}
 	if p.tokens[i].is("for", "as", "until") {

@@ -14,10 +14,10 @@ func (p *parser) heldUpToMarker(steps *[]Step) bool {
 // "place gusset sts on waste yarn" where a marker is taken off just behind it: all stitches up to there; 0 if that is not what stands
 // there.
 func (p *parser) heldToMarker(i int) int {
-	if !p.tokens[i].is("place", "put", "slip", "sl", "leave", "transfer") {
+	if !p.tokens[i].among("place put slip sl leave transfer") {
 		return 0
 	}
-	for i++; p.tokens[i].is("the", "all", "foll", "following"); i++ {
+	for i++; p.tokens[i].among("the all foll following"); i++ {
 	}
 	sts := p.ofPart(i)
 	if sts == 0 {
@@ -46,7 +46,7 @@ func (p *parser) markerToldEnd(i int) int {
 	case !p.tokens[i].is("between"):
 		return 0
 	}
-	for i++; p.tokens[i].is("the", "gusset", "thumb", "two", "2"); i++ {
+	for i++; p.tokens[i].among("the gusset thumb two 2"); i++ {
 	}
 	if !p.tokens[i].is("markers", "mkrs", "ms") {
 		return 0
@@ -56,7 +56,7 @@ func (p *parser) markerToldEnd(i int) int {
 
 // markerRemovedAt reports whether ", remove marker" stands at token i.
 func (p *parser) markerRemovedAt(i int) bool {
-	for p.tokens[i].is(",", ";", "and", "then") {
+	for p.tokens[i].among(", ; and then") {
 		i++
 	}
 	return p.tokens[i].is("rm") || p.tokens[i].is("remove") && p.markerAt(i+1) != 0

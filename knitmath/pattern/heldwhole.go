@@ -24,18 +24,18 @@ func (p *parser) wholeSaid(i int) wholeOf {
 		switch t := &p.tokens[i]; {
 		case t.is("other"):
 			said = wholeOther
-		case t.is("next", "first", "last", "following", "foll", "centre", "center", "each", "held", "reserved", "freed", "resting",
-			"thumb", "sleeve", "back", "front", "body", "heel", "instep", "left", "right", "gusset", "neck", "top"):
+		case t.among("next first last following foll centre center each held reserved freed resting " +
+			"thumb sleeve back front body heel instep left right gusset neck top"):
 			return wholeNone
 		case t.is("all"):
 			said = wholeAll
-		case t.is("rem", "remaining", "rest", "remainder", "others", "unworked"):
+		case t.among("rem remaining rest remainder others unworked"):
 			said = wholeRest
 		case t.is("these", "those") && said == wholeNone:
 			said = wholeThese
 		}
 	}
-	if said != wholeOther && p.peek().is("for", "of", "from", "at", "each") {
+	if said != wholeOther && p.peek().among("for of from at each") {
 		return wholeNone
 	}
 	return said

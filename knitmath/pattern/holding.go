@@ -36,7 +36,7 @@ func (p *parser) holding(line *Line) bool {
 		return true
 	}
 	switch {
-	case from && verb.is("return", "replace", "transfer", "move", "place", "slip", "sl", "put"):
+	case from && verb.among("return replace transfer move place slip sl put"):
 		info.kind = lineTake
 		p.takingMore(info)
 	case p.heldOfRows(info, verbAt):
@@ -60,9 +60,9 @@ func (p *parser) waitingWhere(i int) int {
 	if !p.tokens[i].is("on", "from") {
 		return 0
 	}
-	for i++; p.tokens[i].is("a", "the", "their", "your", "stitch", "waste", "scrap", "spare"); i++ {
+	for i++; p.tokens[i].among("a the their your stitch waste scrap spare"); i++ {
 	}
-	if !p.tokens[i].is("hold", "holder", "holders", "yarn", "thread", "needle", "stitch-holder") {
+	if !p.tokens[i].among("hold holder holders yarn thread needle stitch-holder") {
 		return 0
 	}
 	if i++; !p.tokens[i+bit(p.tokens[i].is("back"))].is("onto", "on", "to") || !p.anyOf(i+1, i+6, "needle", "needles", "dpn", "dpns") {
@@ -139,7 +139,7 @@ func (p *parser) partOntoNeedles(i int) bool {
 // clauseStops reports whether a clause about held stitches ends at token i.
 func (p *parser) clauseStops(i int) bool {
 	t := &p.tokens[i]
-	return t.is(",", ";") || t.is("-", "=", "(", ":") && p.claimAt(i) ||
+	return t.is(",", ";") || t.among("- = ( :") && p.claimAt(i) ||
 		t.is("and") && (p.nextAt(i+1) || p.pickedUpAt(i+1) || p.moreHeldAt(i+1))
 }
 
@@ -165,10 +165,10 @@ func (p *parser) moreHeldAt(i int) bool {
 // needle: they are on one with those then. nil if that is not what is said.
 func (p *parser) besideOthers(end, from int) []int {
 	for i := from; i < end; i++ {
-		if !p.tokens[i].is("after", "beside", "before", "alongside", "behind") && !(p.tokens[i].is("next") && p.tokens[i+1].is("to")) {
+		if !p.tokens[i].among("after beside before alongside behind") && !(p.tokens[i].is("next") && p.tokens[i+1].is("to")) {
 			continue
 		}
-		for i++; p.tokens[i].is("to", "the", "first", "other"); i++ {
+		for i++; p.tokens[i].among("to the first other"); i++ {
 		}
 		if n, _ := p.sizedEnd(i); n == 0 || !p.tokens[n].stitches() || n >= end {
 			return nil
@@ -211,7 +211,7 @@ func (p *parser) holdingMore(info *lineInfo) {
 		save, found := p.next, p.found.mark()
 		p.next++
 		p.accept("and", "then")
-		if !p.accept("the", "next", "foll", "following", "rem", "remaining", "last", "centre", "center") {
+		if !p.acceptAmong("the next foll following rem remaining last centre center") {
 			p.next = save
 			return
 		}
@@ -246,9 +246,9 @@ func (p *parser) nextAt(i int) bool {
 func (p *parser) asideAt(i int) bool {
 	switch t := &p.tokens[i]; {
 	case t.is("needle", "needles"):
-		return p.tokens[i-1].is("spare", "their", "resting", "cable", "holding", "extra", "another", "separate", "second")
+		return p.tokens[i-1].among("spare their resting cable holding extra another separate second")
 	case t.is("yarn", "thread"):
-		return p.tokens[i-1].is("waste", "scrap", "spare", "of", "contrast", "a", "contrasting", "onto", "on")
+		return p.tokens[i-1].among("waste scrap spare of contrast a contrasting onto on")
 	case t.is("pin", "pins"):
 		return p.tokens[i-1].is("safety", "a", "stitch")
 	}
@@ -268,7 +268,7 @@ func (p *parser) taking(line *Line, at int) bool {
 		p.next++
 		p.accept("on")
 		line.info.only = nil // they were put aside
-		for p.accept("a", "the", "holder", "holders", "spare", "waste", "hold", "yarn", "thread", "pin", "stitch-holder", "needle", "front",
+		for p.acceptAmong("a the holder holders spare waste hold yarn thread pin stitch-holder needle front " +
 			"back") {
 		}
 	}

@@ -31,7 +31,7 @@ func (p *parser) howOften(info *lineInfo, from span) bool {
 		return true
 	case p.forRowsAhead():
 		return p.repeatRows(info)
-	case p.peek().is("until", "to", "till", "til", "for") && !(p.peek().is("for") && p.timesInAll()): // "for a total of 4 times"
+	case p.peek().among("until to till til for") && !(p.peek().is("for") && p.timesInAll()): // "for a total of 4 times"
 		return p.repeatUntil(info)
 	}
 	return p.repeatTimes(info)
@@ -78,7 +78,7 @@ func (p *parser) repeatTimes(info *lineInfo) bool {
 // form rib", "throughout".
 func (p *parser) formingNext() bool {
 	t, then := p.peek(), p.ahead(1)
-	return t.is("for") && then.is("patt", "pattern", "pat", "form") || t.is("to") && then.is("form") || t.is("throughout")
+	return t.is("for") && then.among("patt pattern pat form") || t.is("to") && then.is("form") || t.is("throughout")
 }
 
 // askTimes passes over the rest of a clause and asks how many times.
@@ -214,5 +214,5 @@ func (p *parser) nthAhead(i int) bool {
 		return true
 	}
 	end, _ := p.sizedEnd(i)
-	return end != 0 && p.tokens[end].is("th", "nd", "rd", "st") && p.tokens[end-1].end == p.tokens[end].start
+	return end != 0 && p.tokens[end].among("th nd rd st") && p.tokens[end-1].end == p.tokens[end].start
 }

@@ -47,7 +47,7 @@ func (p *parser) tabled() bool {
 	}
 	end := p.lineEnd(p.next)
 	for i := p.next; i < end; i++ {
-		if p.tokens[i].is("co", "cast", "row", "rnd", "round") || p.tokens[i].kind == tokenStar {
+		if p.tokens[i].among("co cast row rnd round") || p.tokens[i].kind == tokenStar {
 			return false
 		}
 	}
@@ -65,7 +65,7 @@ func (p *parser) idle() bool {
 // the language at all, unless it is the title.
 func (p *parser) mayKnit(i, end int) bool {
 	first := &p.tokens[i]
-	if first.is("work", "knit", "purl", "k", "p", "cont", "continue", "repeat", "rep", "complete", "follow", "as", "then", "next") ||
+	if first.among("work knit purl k p cont continue repeat rep complete follow as then next") ||
 		p.bare && first.is("make", "with", "using") || p.anyKnits(i, end) {
 		return true
 	}

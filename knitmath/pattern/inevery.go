@@ -5,7 +5,7 @@ import "example.com/knitmath/knitmath/stitch"
 // inEveryAt reports whether "inc in every 4th st", "dec 1 st in every 8 sts" or "inc in each
 // of next 20 sts" stands at token i.
 func (p *parser) inEveryAt(i int) bool {
-	if !p.tokens[i].is("inc", "dec", "increase", "decrease", "increasing", "decreasing") {
+	if !p.tokens[i].among("inc dec increase decrease increasing decreasing") {
 		return false
 	}
 	i++
@@ -20,7 +20,7 @@ func (p *parser) inEveryAt(i int) bool {
 	}
 	i += 2
 	if p.tokens[i].is("of") {
-		for i++; p.tokens[i].is("the", "next", "first", "foll", "following", "last"); i++ {
+		for i++; p.tokens[i].among("the next first foll following last"); i++ {
 		}
 		end, _ := p.sizedEnd(i)
 		return end != 0 && p.tokens[end].stitches()
@@ -52,7 +52,7 @@ func (p *parser) inEvery() (Step, bool) {
 	if n == nil {
 		return Step{}, false
 	}
-	p.accept("st", "sts", "stitch", "stitches")
+	p.acceptAmong("st sts stitch stitches")
 	u, ok := p.upTo(false)
 	if !ok {
 		return Step{}, false
@@ -81,10 +81,10 @@ func (p *parser) inEvery() (Step, bool) {
 
 // inEachOfNext reads "the next 20 sts" after "inc in each of". Of decreases it asks.
 func (p *parser) inEachOfNext(increases bool, from span) (Step, bool) {
-	for p.accept("the", "next", "first", "foll", "following", "last") {
+	for p.acceptAmong("the next first foll following last") {
 	}
 	n := p.number()
-	p.accept("st", "sts", "stitch", "stitches")
+	p.acceptAmong("st sts stitch stitches")
 	if n == nil || !increases {
 		p.ask(ReasonUnread, from.to(p.last()), "how many stitches does this take, and how many are left?")
 		return Step{}, false

@@ -67,7 +67,7 @@ func (p *parser) andEveryOther() []int {
 
 // plainRowAt reports whether "k row", "purl row" stands at token i.
 func (p *parser) plainRowAt(i int) bool {
-	return p.tokens[i].is("k", "knit", "p", "purl", "plain") && p.tokens[i+1].row()
+	return p.tokens[i].among("k knit p purl plain") && p.tokens[i+1].row()
 }
 
 func (p *parser) acceptRow() bool {
@@ -108,7 +108,7 @@ func (p *parser) nth() []int {
 		return p.nthList(numbers, t.span)
 	}
 	n := p.number()
-	p.accept("th", "nd", "rd", "st")
+	p.acceptAmong("th nd rd st")
 	return n
 }
 

@@ -82,7 +82,7 @@ func (p *parser) ruleUntil(info *lineInfo) bool {
 func (p *parser) inThisWayFor(info *lineInfo, i int) bool {
 	told := 0
 	if p.tokens[i].is(",") {
-		for i++; p.tokens[i].is("one", "row", "rows", "rnd", "plain", "knit", "purl", "k", "p", "and", "alternately", "alternating"); i++ {
+		for i++; p.tokens[i].among("one row rows rnd plain knit purl k p and alternately alternating"); i++ {
 			told += bit(p.tokens[i].row())
 		}
 		if !p.tokens[i].is(",") {
@@ -128,8 +128,8 @@ func (p *parser) keepingRows() bool {
 // or "decreasing"; 0 if that is not what stands there.
 func (p *parser) wayNamed(i, end int) int {
 	way := p.phraseEnd(i, theseWays)
-	if p.tokens[i].is("to") && p.tokens[i+1].is("dec", "inc", "decrease", "increase") ||
-		p.tokens[i].is("decreasing", "increasing", "dec", "inc", "shaping") {
+	if p.tokens[i].is("to") && p.tokens[i+1].among("dec inc decrease increase") ||
+		p.tokens[i].among("decreasing increasing dec inc shaping") {
 		for n := i; n < end && way == 0; n++ {
 			way = p.phraseEnd(n, theseWays)
 		}
@@ -143,7 +143,7 @@ func (p *parser) wayNamed(i, end int) int {
 // rowsInThisWay turns to "working inc row every 8th row until 60 sts" after "continue in this way,": a row worked again, of which
 // it is said when.
 func (p *parser) rowsInThisWay(way int) bool {
-	if !p.tokens[way].is(",") || !p.tokens[way+1].is("working", "repeating", "work", "repeat", "rep") || !p.rowsWordedAt(way+2) {
+	if !p.tokens[way].is(",") || !p.tokens[way+1].among("working repeating work repeat rep") || !p.rowsWordedAt(way+2) {
 		return false
 	}
 	p.tokens[way+1].text = "rep"

@@ -86,8 +86,8 @@ func (p *parser) numberedItem(alone bool) (s Step, found, ok bool) {
 
 // plainCounted reports whether "3 plain", "2 purl" of old booklets comes next.
 func (p *parser) plainCounted() bool {
-	return p.peek().number <= MaxNumber && p.ahead(1).is("plain", "purl", "seam", "knit") &&
-		(p.clauseStopsAt(p.next+2) || p.ahead(2).is(",", ";", ")", "]", "and"))
+	return p.peek().number <= MaxNumber && p.ahead(1).among("plain purl seam knit") &&
+		(p.clauseStopsAt(p.next+2) || p.ahead(2).among(", ; ) ] and"))
 }
 
 // countedPlain reads it.
@@ -276,7 +276,7 @@ func (p *parser) intoNext() bool {
 	if p.ahead(i).is("the") {
 		i++
 	}
-	if p.ahead(i).is("next", "same", "one", "a", "each", "first", "last", "every", "foll", "following", "marked", "centre", "center") {
+	if p.ahead(i).among("next same one a each first last every foll following marked centre center") {
 		i++
 	} else if t := p.ahead(i); t.kind == tokenNumber && t.number == 1 {
 		i++

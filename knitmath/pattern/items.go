@@ -168,13 +168,13 @@ func (p *parser) turnsOnSome() bool {
 	if number, on := p.onTheseEnd(p.next + 2); on != 0 { // "the last 20 sts" are some of a whole row
 		return number == 0 || !p.anyOf(p.next, number, "last")
 	}
-	return p.ahead(2).is("leave", "leaving", "place", "put")
+	return p.ahead(2).among("leave leaving place put")
 }
 
 // tellsNext reports whether a sentence comes next that only tells of the stitches: "These 32 sts
 // form the heel", "8 markers placed".
 func (p *parser) tellsNext() bool {
-	return (p.peek().is("these", "those", "this", "work") || p.lastRowsAt(p.next)) && p.startSaid(p.next) == 0 &&
+	return (p.peek().among("these those this work") || p.lastRowsAt(p.next)) && p.startSaid(p.next) == 0 &&
 		phrasesHarmless(p, p.next) ||
 		p.markersToldEnd(p.next) != 0 || p.setUpTold() || p.rowsForm(p.next) || p.onlyTells()
 }
@@ -200,7 +200,7 @@ func (p *parser) onlyTells() bool {
 // joinsSteps reports whether a word comes next that only joins steps.
 func (p *parser) joinsSteps() bool {
 	t, after := p.peek(), p.ahead(1)
-	return t.is("and", "then", "&", "ending", "end", "ends", "with", "finishing", "finish", "now") && !after.is("ws", "rs") &&
+	return t.among("and then & ending end ends with finishing finish now") && !after.is("ws", "rs") &&
 		!(t.is("end", "ending") && after.is("last")) && !(t.is("with") && p.colourEnd(p.next) != 0)
 }
 

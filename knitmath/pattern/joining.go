@@ -31,13 +31,13 @@ func (p *parser) joining(line *Line) bool {
 		p.accept("working")
 		p.accept("in")
 		p.accept("the", "a")
-		p.accept("rnd", "round", "rnds", "rounds", "circle", "ring")
+		p.acceptAmong("rnd round rnds rounds circle ring")
 		return true
 	}
 	// "Join A at beg of rnd": yarn.
 	line.info.kind = linePassed
 	for p.peek().kind == tokenWord && !p.clauseEnds() {
-		if p.peek().is("at", "in", "to", "for", "with", "on") {
+		if p.peek().among("at in to for with on") {
 			break
 		}
 		p.next++
@@ -49,7 +49,7 @@ func (p *parser) joining(line *Line) bool {
 // joinsPieces reads "join body and sleeves in the round: 112 stitches", "join body and sleeves: 112 stitches": with
 // them a piece begins.
 func (p *parser) joinsPieces(line *Line, end int) bool {
-	if p.trying || !p.peek().is("the", "body", "back", "sleeves", "front", "fronts") || !p.anyOf(p.next, end, "sleeves") {
+	if p.trying || !p.peek().among("the body back sleeves front fronts") || !p.anyOf(p.next, end, "sleeves") {
 		return false
 	}
 	i := p.next
@@ -71,11 +71,11 @@ func (p *parser) joinsPieces(line *Line, end int) bool {
 // joinsRound reports whether "join" in a sentence that goes on to a token closes a round: "CO 60
 // sts and join.", "join, to work in the round".
 func (p *parser) joinsRound(end int) bool {
-	if p.clauseEnds() || p.peek().is("to") && p.ahead(1).is("work", "knit", "form", "begin") {
+	if p.clauseEnds() || p.peek().is("to") && p.ahead(1).among("work knit form begin") {
 		return true
 	}
 	for i := p.next; i < end && !p.tokens[i].is(",", ";"); i++ {
-		if p.tokens[i].is("rnd", "round", "rnds", "rounds", "circle", "ring") && p.tokens[i-1].is("in", "the", "a", "into") {
+		if p.tokens[i].among("rnd round rnds rounds circle ring") && p.tokens[i-1].among("in the a into") {
 			return true
 		}
 	}

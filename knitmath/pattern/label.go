@@ -4,7 +4,7 @@ import "example.com/knitmath/knitmath/stitch"
 
 //go:noinline
 func (t *token) row() bool {
-	return t.is("row", "rows", "rnd", "rnds", "round", "rounds")
+	return t.among("row rows rnd rnds round rounds")
 }
 
 // label reads what stands before the steps of a row, and its colon. Without one
@@ -24,7 +24,7 @@ func (p *parser) label(line *Line) bool {
 	}
 	p.next = end
 	info.at = from.to(p.last())
-	if p.tokens[end-1].is("l", "i", "o", "ll") && p.tokens[end-2].row() {
+	if p.tokens[end-1].among("l i o ll") && p.tokens[end-2].row() {
 		p.reading(from.to(p.last()), "letters where a number is due: read as a row without a number")
 	}
 	info.inRounds = p.anyOf(begin, end, "rnd", "rnds", "round", "rounds")
@@ -32,7 +32,7 @@ func (p *parser) label(line *Line) bool {
 	if info.ranges == nil {
 		p.labelUnknown(begin, end)
 	}
-	for p.accept(":", ".", "-", "=", ")") {
+	for p.acceptAmong(": . - = )") {
 	}
 	if side := p.sideOf(p.next); side != stitch.SideUnspecified && p.tokens[p.sideEnd(p.next)].is(":", "-", ".") { // "Row 1: RS: K5"
 		p.noteSide(side, info)
@@ -93,7 +93,7 @@ func (p *parser) rowNumbersEnd(i int) int {
 		if p.tokens[i+1].is("-", "/") {
 			end = i + 1 // no chain of sizes
 		}
-		if p.tokens[end].is("-", "~", "to", "through", "thru") && p.tokens[end+1].kind == tokenNumber && !p.countTo(end) {
+		if p.tokens[end].among("- ~ to through thru") && p.tokens[end+1].kind == tokenNumber && !p.countTo(end) {
 			i = end + 1
 			if end, _ = p.sizedEnd(i); p.tokens[i+1].is("-", "/") {
 				end = i + 1
@@ -103,7 +103,7 @@ func (p *parser) rowNumbersEnd(i int) int {
 		switch {
 		case p.tokens[i].is(",") && p.timesEnd(i+1) != 0:
 			return i
-		case p.tokens[i].is(",", "and", "&", "+") && p.tokens[i+1].kind == tokenNumber && p.ordinalEnd(i+1) == 0:
+		case p.tokens[i].among(", and & +") && p.tokens[i+1].kind == tokenNumber && p.ordinalEnd(i+1) == 0:
 			i++
 		case p.tokens[i].is(",") && p.tokens[i+1].is("and", "&") && p.tokens[i+2].kind == tokenNumber:
 			i += 2
@@ -136,7 +136,7 @@ func (p *parser) labelled(i int, sure bool) int {
 		return i
 	case !sure:
 		return 0
-	case t.is(".", ")", "=", ","), t.kind == tokenEnd, t.kind == tokenNewline:
+	case t.among(". ) = ,"), t.kind == tokenEnd, t.kind == tokenNewline:
 		return i
 	case p.startsItem(i) || p.directionAt(i):
 		return i
@@ -158,14 +158,14 @@ func (p *parser) startsItem(i int) bool {
 
 // directionAt reports whether a verb that is no stitch begins at token i.
 func (p *parser) directionAt(i int) bool {
-	return p.tokens[i].is("rep", "repeat", "as", "work", "cont", "continue", "dec", "inc", "decrease", "increase", "bind", "cast", "same",
-		"with", "using", "rib", "join", "change", "place", "turn", "break", "cut", "beg", "beginning", "starting", "foll", "follow", "like")
+	return p.tokens[i].among("rep repeat as work cont continue dec inc decrease increase bind cast same " +
+		"with using rib join change place turn break cut beg beginning starting foll follow like")
 }
 
 // ordinalEnd is the index after "3rd" or "third" at token i, 0 if there is none.
 func (p *parser) ordinalEnd(i int) int {
 	t := &p.tokens[i]
-	if t.kind == tokenNumber && p.tokens[i+1].is("st", "nd", "rd", "th", "d") && p.tokens[i+1].start == t.end {
+	if t.kind == tokenNumber && p.tokens[i+1].among("st nd rd th d") && p.tokens[i+1].start == t.end {
 		return i + 2
 	}
 	if n, ok := ordinalWord(t); ok && n > 0 {
@@ -180,14 +180,14 @@ func (p *parser) ordinalLabel(i int, info *lineInfo) int {
 	if end == 0 {
 		return 0
 	}
-	if p.tokens[end].is("patt", "pattern", "pat", "lace", "chart") && p.tokens[end+1].row() {
+	if p.tokens[end].among("patt pattern pat lace chart") && p.tokens[end+1].row() {
 		end++
 	}
 	rule := end
-	if p.tokens[end].is("narrowing", "widening", "decrease", "increase", "decreasing", "increasing") && p.tokens[end+1].is(":") {
+	if p.tokens[end].among("narrowing widening decrease increase decreasing increasing") && p.tokens[end+1].is(":") {
 		return end + 1 // a row that is called by its change
 	}
-	if p.tokens[end].is("dec", "inc", "decreasing", "increasing", "decrease", "increase", "shaping") && p.tokens[end+1].row() {
+	if p.tokens[end].among("dec inc decreasing increasing decrease increase shaping") && p.tokens[end+1].row() {
 		return p.labelled(p.labelTail(end+2, info), true) // the first of its kind, and not the first row
 	}
 	if p.tokens[rule].is("and", "&", ",") {

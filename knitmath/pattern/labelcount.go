@@ -75,7 +75,7 @@ func (p *parser) labelSizes(i int) bool {
 		return true
 	}
 	if end == 0 && p.names != nil { // "(M)"
-		mask, end = p.sizeMask(i)
+		mask, _ = p.sizeMask(i)
 	}
 	if mask == 0 {
 		p.ask(ReasonSizesUnknown, p.tokens[i].span, "which sizes are these? the text does not name them")

@@ -18,8 +18,8 @@ var everyWords = []string{"all", "every", "each", "foll", "following", "rem", "r
 
 // ruleWord reports whether a word says which other rows are worked alike.
 func ruleWord(t *token) bool {
-	return t.is(everyWords...) || t.row() || t.is("other", "alt", "alternate", "rs", "ws", "odd", "even", "odd-numbered", "even-numbered",
-		"numbered", "right", "wrong", "side", "right-side", "wrong-side", "the", "these", "until", "2nd")
+	return t.is(everyWords...) || t.row() || t.among("other alt alternate rs ws odd even odd-numbered even-numbered "+
+		"numbered right wrong side right-side wrong-side the these until 2nd")
 }
 
 // labelTail goes on after the numbers or the row of a label: rules, sides, names.
@@ -61,7 +61,7 @@ func (p *parser) labelTail(i int, info *lineInfo) int {
 func (p *parser) ruleAt(i int) bool {
 	t, then := &p.tokens[i], &p.tokens[i+1]
 	return t.is(everyWords...) && !then.is("sts") ||
-		t.is("and", "&", ",") && (then.is(everyWords...) || then.is("and", "ws", "rs", "alt"))
+		t.is("and", "&", ",") && (then.is(everyWords...) || then.among("and ws rs alt"))
 }
 
 // sideEnd is the index after "RS", "right side facing" at token i.
@@ -96,7 +96,7 @@ func (p *parser) labelName(i int) int {
 			return end
 		}
 	}
-	if p.tokens[i].is(",") && p.tokens[i+1].is("inc", "dec", "increasing", "decreasing", "increase", "decrease") && p.tokens[i+2].is(":") {
+	if p.tokens[i].is(",") && p.tokens[i+1].among("inc dec increasing decreasing increase decrease") && p.tokens[i+2].is(":") {
 		return i + 2 // "Next rnd, inc:"
 	}
 	for n := 0; n < 5; n++ {
@@ -104,8 +104,8 @@ func (p *parser) labelName(i int) int {
 		switch {
 		case t.is(":"):
 			return i + n
-		case t.is("lc", "dc", "mc", "cc") && p.tokens[i+n+1].is(":"): // the colour it is worked in
-		case t.kind != tokenWord, p.notation(t.text) && !t.is("dec", "inc", "lace", "rib"):
+		case t.among("lc dc mc cc") && p.tokens[i+n+1].is(":"): // the colour it is worked in
+		case t.kind != tokenWord, p.notation(t.text) && !t.among("dec inc lace rib"):
 			return i
 		}
 	}
@@ -141,7 +141,7 @@ func (p *parser) workedInMark(i int) bool {
 	if t.kind == tokenNumber {
 		return p.ordinalEnd(i) == 0 && !before.row() && !before.is("chart", "-")
 	}
-	return t.kind == tokenWord && p.notation(t.text) && !t.is("dec", "inc", "even", "lace", "plain", "rib")
+	return t.kind == tokenWord && p.notation(t.text) && !t.among("dec inc even lace plain rib")
 }
 
 // noteMark notes the side, the rule or the name in a bracket of a label.
@@ -252,11 +252,11 @@ func (p *parser) rowLabel(i int, info *lineInfo) int {
 // changeLabel is the index of the colon of "Decrease: k1, k2tog, k to end" at token i, a row that is called after
 // what it changes; 0 if that is not what stands there.
 func (p *parser) changeLabel(i int) int {
-	for p.tokens[i].is("begin", "to", "now", "begins", "start", "the") {
+	for p.tokens[i].among("begin to now begins start the") {
 		i++
 	}
-	if !p.tokens[i].is("decrease", "increase", "decreasing", "increasing", "dec", "inc", "narrow", "narrowing", "widen",
-		"widening", "decreases",
+	if !p.tokens[i].among("decrease increase decreasing increasing dec inc narrow narrowing widen "+
+		"widening decreases "+
 		"increases") || !p.tokens[i+1].is(":") || !p.startsItem(i+2) {
 		return 0
 	}
@@ -295,7 +295,7 @@ func (p *parser) labelRow(i int) (row, spanAt int) {
 
 // endsLabel reports whether a word is worked, and stands in no label.
 func (p *parser) endsLabel(t *token) bool {
-	return t.kind == tokenWord && (labelVerbs[t.text] || p.notation(t.text) && !t.is("dec", "inc", "lace", "rib"))
+	return t.kind == tokenWord && (labelVerbs[t.text] || p.notation(t.text) && !t.among("dec inc lace rib"))
 }
 
 // noteWordLabel notes the rule, the side and the number of rows of a label.

@@ -32,7 +32,7 @@ var timeLeads = []string{"after", "when", "once"}
 // cast on or bound off, "Using a provisional cast-on, CO 40 sts", is none.
 func (p *parser) changedInLead(end int) (numbered, changes bool) {
 	before, from := p.peek().is(timeLeads...), p.next
-	casts := p.castAt(end) != 0 || p.tokens[end].is("bo", "bind", "cast", "join")
+	casts := p.castAt(end) != 0 || p.tokens[end].among("bo bind cast join")
 	for i := from + 1; i < end; i++ {
 		t := &p.tokens[i]
 		p.looked++
@@ -59,7 +59,7 @@ func (p *parser) strangeTime(end int) bool {
 	words := 0
 	for i := p.next + 1; i < end; i++ {
 		switch t := &p.tokens[i]; {
-		case t.is(",", "a", "an", "the", "this", "that"):
+		case t.among(", a an the this that"):
 		case t.kind != tokenWord || p.ofTheLanguage(t) || tellingWords[t.text] || leadIns[t.text] || alarming(t.text),
 			draft.Harmless(strings.TrimSuffix(t.text, "ing")), directing[strings.TrimSuffix(t.text, "ing")]:
 			return false
@@ -81,7 +81,7 @@ func (p *parser) countInLead(end int) bool {
 	if n == nil || !p.peek().stitches() {
 		return false
 	}
-	for p.next++; p.next < end && p.peek().is("rem", "remain", "remaining", "left", "on", "the", "needle", "needles", "your", ","); p.next++ {
+	for p.next++; p.next < end && p.peek().among("rem remain remaining left on the needle needles your ,"); p.next++ {
 	}
 	if p.next < end {
 		return false

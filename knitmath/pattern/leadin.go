@@ -53,7 +53,7 @@ func (p *parser) leadIn(info *lineInfo) {
 // wordLed reports whether a word leads in that says nothing but that more comes, "now", "next,", or a comma does.
 func (p *parser) wordLed() bool {
 	t := p.peek()
-	return t.is("now", "then", "and", "also", "again") && !p.claimAhead() || t.is("next", "first") && p.ahead(1).is(",") ||
+	return t.among("now then and also again") && !p.claimAhead() || t.is("next", "first") && p.ahead(1).is(",") ||
 		t.is(",") && p.next > 0 && !p.lineStart()
 }
 
@@ -134,10 +134,10 @@ func (p *parser) leadStitches(end int, info *lineInfo) {
 	if numberAt, to := p.onTheseEnd(from); numberAt == 0 && to != 0 && to < end && p.tokens[to-1].is("only") {
 		info.onThese = true
 	}
-	if p.tokens[from].is("working", "work", "continuing", "cont") {
+	if p.tokens[from].among("working work continuing cont") {
 		p.next++
 	}
-	if p.peek().is("on") && p.ahead(1).is("these", "those", "this", "the", "first", "last", "next", "rem", "remaining") && p.next < end {
+	if p.peek().is("on") && p.ahead(1).among("these those this the first last next rem remaining") && p.next < end {
 		p.onTheseStitches(info)
 	}
 }
@@ -148,7 +148,7 @@ func (p *parser) leadEnd(i int) int {
 	if !p.leadsIn(i) {
 		return 0
 	}
-	with := p.tokens[i].is("with", "using", "on", "holding", "from", "by", "take")
+	with := p.tokens[i].among("with using on holding from by take")
 	skip := false // "beg with a k row": the stitch after "with" is none that is worked here
 	for n := i + 1; n < i+28; n++ {
 		t := &p.tokens[n]
@@ -157,7 +157,7 @@ func (p *parser) leadEnd(i int) int {
 			if p.afterLeadIn(n + 1) {
 				return n + 1
 			}
-		case p.breaksLead(t), t.is("times", "twice", "thrice", "until", "till"): // how often, or until when, is no lead-in
+		case p.breaksLead(t), t.among("times twice thrice until till"): // how often, or until when, is no lead-in
 			return 0
 		case p.groupAt(n):
 			if with {
@@ -183,7 +183,7 @@ func (p *parser) facingEnd(i int) int {
 	if p.sideOf(i) == stitch.SideUnspecified {
 		return 0
 	}
-	for i++; p.tokens[i].is("side", "of", "the", "work", "piece", "knitting", "fabric", "garment", "sock", "body", "heel", "flap"); i++ {
+	for i++; p.tokens[i].among("side of the work piece knitting fabric garment sock body heel flap"); i++ {
 	}
 	if !p.tokens[i].is("facing") {
 		return 0
@@ -224,14 +224,14 @@ func (p *parser) castingNamed(n int) bool {
 // leadsIn reports whether a lead-in may begin with token i, and not "for so many rows".
 func (p *parser) leadsIn(i int) bool {
 	t := &p.tokens[i]
-	return t.kind == tokenWord && leadIns[t.text] && !t.is("cont", "next", "now", "then", "and", "also", "again") &&
+	return t.kind == tokenWord && leadIns[t.text] && !t.among("cont next now then and also again") &&
 		(!t.is("take") || p.anyOf(i+1, i+6, "needle", "needles")) && !(t.is("for", "over") && p.nextRowsAt(i+1)) &&
 		(!t.is("to") || p.tokens[i+1].is("close", "have", "finish"))
 }
 
 // nextRowsAt reports whether "the next 6 rows" stands at token i.
 func (p *parser) nextRowsAt(i int) bool {
-	for p.tokens[i].is("the", "next", "following", "foll") {
+	for p.tokens[i].among("the next following foll") {
 		i++
 	}
 	return p.rowsAfter(i)
@@ -258,9 +258,9 @@ func (p *parser) verbAt(i int) bool {
 		return true
 	}
 	_, _, _, counted := split(t.text)
-	return directing[t.text] && !leadIns[t.text] && !t.is("end", "ending") || counted || p.startsItem(i) && !t.is("m", "rib", "inc", "st",
+	return directing[t.text] && !leadIns[t.text] && !t.is("end", "ending") || counted || p.startsItem(i) && !t.among("m rib inc st "+
 		"lace") ||
-		draft.Harmless(t.text) && !t.is("set", "line", "work", "note", "set") || t.is("three-needle", "3-needle", "work", "provisionally")
+		draft.Harmless(t.text) && !t.among("set line work note set") || t.among("three-needle 3-needle work provisionally")
 }
 
 // leadSide notes the side on which a lead-in says that the next row is.
@@ -283,14 +283,14 @@ func (p *parser) leadSide(from, to int, info *lineInfo) {
 // everyRowLed is the index after "Knit every row," at token i, before a change that is made in these rows; 0 if that is
 // not what stands there.
 func (p *parser) everyRowLed(i int) int {
-	if p.onlyRows || !p.tokens[i].is("knit", "purl", "k", "p", "work") {
+	if p.onlyRows || !p.tokens[i].among("knit purl k p work") {
 		return 0
 	}
 	i++
 	if p.tokens[i].is("every", "each", "all") && p.tokens[i+1].row() {
 		i += 2
 	}
-	if !p.tokens[i].is(",") || !p.tokens[i+1].is("inc", "dec", "increasing", "decreasing", "increase", "decrease") || p.evenlyIn(i) {
+	if !p.tokens[i].is(",") || !p.tokens[i+1].among("inc dec increasing decreasing increase decrease") || p.evenlyIn(i) {
 		return 0
 	}
 	return i + 1

@@ -33,7 +33,7 @@ func (p *parser) leadPlace(info *lineInfo) bool {
 			verb++
 		}
 		switch v := &p.tokens[verb]; {
-		case v.is("work") && p.tokens[verb+1].is("k2tog", "p2tog", "ssk", "skp"):
+		case v.is("work") && p.tokens[verb+1].among("k2tog p2tog ssk skp"):
 			p.ledSide(led, info)
 			p.led, p.next = led, verb+1
 			return true
@@ -50,7 +50,7 @@ func (p *parser) leadPlace(info *lineInfo) bool {
 
 // pairAhead reports whether "k 2 tog" or "work 2 tog" stands at token i.
 func (p *parser) pairAhead(i int) bool {
-	return p.tokens[i].is("k", "p", "work", "knit", "purl") && p.tokens[i+1].is("2", "two") && p.tokens[i+2].is("tog", "together")
+	return p.tokens[i].among("k p work knit purl") && p.tokens[i+1].is("2", "two") && p.tokens[i+2].is("tog", "together")
 }
 
 // ledSide notes the side of "at each end of next RS row".
@@ -140,7 +140,7 @@ func (p *parser) ledEdges(line *Line) bool {
 	if n == nil {
 		return false
 	}
-	p.accept("st", "sts", "stitch", "stitches")
+	p.acceptAmong("st sts stitch stitches")
 	if p.goesOn() || p.placeAt(p.next) {
 		return false
 	}
@@ -170,7 +170,7 @@ func (p *parser) ledEdges(line *Line) bool {
 func (p *parser) ledRuns() (runs []edgeRows, ok bool) {
 	save := p.next
 	p.next = p.led.rows
-	for p.accept("of", "on", "in", "the", "each", "every") {
+	for p.acceptAmong("of on in the each every") {
 	}
 	runs, ok = p.nextSome()
 	ok = ok && p.next == p.led.end
@@ -213,10 +213,10 @@ func (p *parser) twoEnds(i int) int {
 	if !t.is("each", "both", "either") {
 		return 1
 	}
-	for i++; p.tokens[i].is("side", "armhole", "neck", "shoulder", "selvedge", "garter", "the", "of", "front") &&
-		p.tokens[i+1].kind == tokenWord && !p.tokens[i+1].is("of", "on", "onto", "and", "with", "in", "to"); i++ {
+	for i++; p.tokens[i].among("side armhole neck shoulder selvedge garter the of front") &&
+		p.tokens[i+1].kind == tokenWord && !p.tokens[i+1].among("of on onto and with in to"); i++ {
 	}
-	if p.tokens[i].is("end", "ends", "side", "sides", "edge", "edges", "corner", "corners") {
+	if p.tokens[i].among("end ends side sides edge edges corner corners") {
 		return 2
 	}
 	return 0
@@ -225,7 +225,7 @@ func (p *parser) twoEnds(i int) int {
 // alongBoth reports whether stitches are picked up "at each end", "along each side edge",
 // "down both sides".
 func (p *parser) alongBoth() bool {
-	return p.peek().is("at", "along", "down", "up", "on", "from", "across") && p.twoEnds(p.next+1) == 2
+	return p.peek().among("at along down up on from across") && p.twoEnds(p.next+1) == 2
 }
 
 // doneAtEnds is a number of stitches of a clause that begins at token from, as often as

@@ -31,7 +31,7 @@ func (p *parser) leadWhen() bool {
 // whenBegins reports whether words of when or where may begin here.
 func (p *parser) whenBegins() bool {
 	t := p.peek()
-	return t.kind == tokenWord && t.is("on", "at", "every", "each", "eor", "both", "alternate", "in", "next")
+	return t.kind == tokenWord && t.among("on at every each eor both alternate in next")
 }
 
 // stretchesLed reads the stretches of a schedule before its verb; nil where it cannot.
@@ -66,7 +66,7 @@ func (p *parser) leadsTo(led *ledPlace) bool {
 	switch t := &p.tokens[i]; {
 	case t.is("rep", "repeat", "work"):
 		return led.factor == 0 && p.rowsWordedAt(i+1)
-	case t.is("dec", "inc", "decrease", "increase", "decreasing", "increasing"):
+	case t.among("dec inc decrease increase decreasing increasing"):
 		return known || led.factor == 0 && p.anyOf(i, p.sentenceEnd(i), "times", "twice", "until", "till", "more")
 	}
 	return false

@@ -6,15 +6,15 @@ package pattern
 func (p *parser) leftOn(info *lineInfo) bool {
 	from, save := p.peek().span, p.next
 	until := p.accept("until", "till")
-	if p.peek().is("but") && p.ahead(1).is("do", "don't", "without", "loosely", "not") {
+	if p.peek().is("but") && p.ahead(1).among("do don't without loosely not") {
 		return true
 	}
-	if !until && !p.accept("but", "except", "excepting", "save", "bar") {
+	if !until && !p.acceptAmong("but except excepting save bar") {
 		return true
 	}
 	p.accept("for")
 	p.accept("the")
-	last := p.accept("last", "final", "first", "centre", "center")
+	last := p.acceptAmong("last final first centre center")
 	n := one
 	if p.numberAhead() {
 		if n = p.number(); n == nil {
@@ -23,8 +23,8 @@ func (p *parser) leftOn(info *lineInfo) bool {
 	} else if !last || !p.peek().is("st", "stitch") {
 		return p.notLeftOn(until, save, from)
 	}
-	p.accept("st", "sts", "stitch", "stitches")
-	if until && !p.accept("rem", "remain", "remains", "remaining", "left") || p.goesOn() {
+	p.acceptAmong("st sts stitch stitches")
+	if until && !p.acceptAmong("rem remain remains remaining left") || p.goesOn() {
 		return p.notLeftOn(until, save, from)
 	}
 	info.rest = without(n)

@@ -99,9 +99,9 @@ func (p *parser) lengthAmount(i int) token {
 func withoutAbout(before []token) []token {
 	for n := len(before); n > leading; n = len(before) {
 		switch last, lead := &before[n-1], &before[n-2]; {
-		case last.is("about", "approx", "approximately", "roughly", "nearly", "almost"):
+		case last.among("about approx approximately roughly nearly almost"):
 			before = before[:n-1]
-		case last.is("around") && lead.is("for", "to", "measures", "measure", "is", "work", "knit", "further", "another"):
+		case last.is("around") && lead.among("for to measures measure is work knit further another"):
 			before = before[:n-1]
 		case last.is("least", "most") && lead.is("at"), last.is("scant", "generous") && lead.is("a"):
 			before = before[:n-2]
@@ -139,7 +139,7 @@ func (p *parser) otherUnits(l length) int {
 		i++ // "2 in. [5 cm]"
 	}
 	t := &p.tokens[i]
-	if !t.is("/", "(", "[", "{", "or", "=", ",") {
+	if !t.among("/ ( [ { or = ,") {
 		return 0
 	}
 	other := p.lengthIn(i + 1)
@@ -171,7 +171,7 @@ func (p *parser) desiredEnd(i int) int {
 	if !p.tokens[i].is("or") {
 		return 0
 	}
-	for i++; p.tokens[i].is("to", "until", "the", "your"); i++ {
+	for i++; p.tokens[i].among("to until the your"); i++ {
 	}
 	first, second := &p.tokens[i], &p.tokens[i+1]
 	if !(first.is(lengthWanted...) && second.is("length")) && !(first.is("length") && second.is(lengthWanted...)) {

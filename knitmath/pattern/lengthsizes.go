@@ -40,7 +40,7 @@ func (p *parser) lengthList(i int) (end, n int) {
 			switch t := &p.tokens[i]; {
 			case t.kind == tokenNumber:
 				n++
-			case !t.is(",", ":", ";", "/"):
+			case !t.among(", : ; /"):
 				return 0, 0
 			}
 		}
@@ -53,7 +53,7 @@ func (p *parser) lengthList(i int) (end, n int) {
 		return 0, 0
 	}
 	if p.tokens[i].is("in") && !p.endsAt(i+1) &&
-		!p.tokens[i+1].is(",", ";", ")", "from", "or", "of", "and", "above", "below", "long", "wide") {
+		!p.tokens[i+1].among(", ; ) from or of and above below long wide") {
 		return 0, 0 // "rep Rows 1 (3) in all"
 	}
 	return i, n

@@ -63,7 +63,7 @@ func (p *parser) ruled() bool {
 	}
 	i := p.next
 	for ; !(p.tokens[i].kind == tokenNewline || p.tokens[i].kind == tokenEnd); i++ {
-		if !p.tokens[i].is("-", "=", "_", "~", "#", "|", "+") && p.tokens[i].kind != tokenStar {
+		if !p.tokens[i].among("- = _ ~ # | +") && p.tokens[i].kind != tokenStar {
 			return false
 		}
 	}
@@ -92,7 +92,7 @@ func (p *parser) findRepeatedStars() {
 	p.starsFrom = map[string]int{}
 	for n := range p.tokens[:len(p.tokens)-1] {
 		p.looked++
-		if p.tokens[n+1].kind == tokenStar && p.tokens[n].is("from", "between", "rep", "repeat", "to") {
+		if p.tokens[n+1].kind == tokenStar && p.tokens[n].among("from between rep repeat to") {
 			p.starsFrom[p.tokens[n+1].text] = n
 		}
 	}
@@ -124,10 +124,10 @@ func (p *parser) sentence() {
 // patternLead passes over "Commence pattern:", "Set patt:" before the label of a row.
 func (p *parser) patternLead() {
 	i := p.next
-	if !p.tokens[i].is("commence", "begin", "beg", "start", "set", "establish", "now") {
+	if !p.tokens[i].among("commence begin beg start set establish now") {
 		return
 	}
-	for i++; p.tokens[i].is("the", "patt", "pattern", "lace", "as", "follows", "commence"); i++ {
+	for i++; p.tokens[i].among("the patt pattern lace as follows commence"); i++ {
 	}
 	if i > p.next+1 && p.tokens[i].is(":") && p.labelEnd(i+1) != 0 {
 		from := p.peek().span
@@ -211,7 +211,7 @@ func (p *parser) labelledLine(line *Line, from span) {
 		}
 	} else {
 		more := p.tail(line)
-		p.forLabel(line, &label, more && p.tokens[p.next-1].is("then", "and", ",", ";"))
+		p.forLabel(line, &label, more && p.tokens[p.next-1].among("then and , ;"))
 		p.lengthsGraded(first)
 		p.ledUnused(line, from)
 		p.finish(line, from)

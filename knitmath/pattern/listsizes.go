@@ -72,7 +72,7 @@ func (p *parser) gradedBracket(i int) (end, n int, sum int32) {
 			apart = true
 		case p.tokens[i].is("-") && apart:
 			n, apart = n+1, false
-		case !(p.tokens[i].is("/") && p.tokens[i].start == p.tokens[i-1].end) && !p.tokens[i].is("½", "¼", "¾", "."):
+		case !(p.tokens[i].is("/") && p.tokens[i].start == p.tokens[i-1].end) && !p.tokens[i].among("½ ¼ ¾ ."):
 			return 0, 0, 0
 		}
 	}

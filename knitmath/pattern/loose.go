@@ -97,20 +97,20 @@ var loosePlaces = wordSet(`instep sole heel gusset needle thumb palm underarm se
 // loosePlace is the index after "the instep", "end of second needle", "end of N1" at token
 // i, 0 if there is none.
 func (p *parser) loosePlace(i int) int {
-	for p.tokens[i].is("the", "end", "of", "first", "second", "third", "fourth", "next", "1st", "2nd", "3rd", "4th", "beg", "start") {
+	for p.tokens[i].among("the end of first second third fourth next 1st 2nd 3rd 4th beg start") {
 		i++
 	}
 	t, then := &p.tokens[i], &p.tokens[i+1]
 	switch {
-	case t.is("marked", "centre", "center", "central"):
+	case t.among("marked centre center central"):
 		return p.markedStitch(i)
-	case t.is("bound-off", "cast-off", "bo", "buttonhole") || t.is("bound", "cast") && then.is("off", "-"):
+	case t.among("bound-off cast-off bo buttonhole") || t.is("bound", "cast") && then.is("off", "-"):
 		return p.boundOffAt(i)
 	case t.kind == tokenWord && loosePlaces[t.text]:
 		return p.partPlaceEnd(i)
 	case t.is("held") && then.stitches():
 		return i + 2
-	case t.is("opening", "slit") && p.endsClause(i+1), t.is("n1", "n2", "n3", "n4"):
+	case t.is("opening", "slit") && p.endsClause(i+1), t.among("n1 n2 n3 n4"):
 		return i + 1
 	}
 	return 0
@@ -143,7 +143,7 @@ func (p *parser) boundOffAt(i int) int {
 	if p.tokens[i].is("buttonhole") {
 		return i + 1
 	}
-	for p.tokens[i].is("bound", "cast", "bound-off", "cast-off", "bo", "-", "off") {
+	for p.tokens[i].among("bound cast bound-off cast-off bo - off") {
 		i++
 	}
 	if !p.tokens[i].stitches() && !p.tokens[i].is("edge", "gap", "section") {

@@ -9,7 +9,7 @@ func (p *parser) madeBy(s *Step) bool {
 		return false
 	}
 	end, thread, twice := p.madeHow()
-	if thread == twice || !p.endsAt(end) && !p.tokens[end].is(",", ";", ")", "]") {
+	if thread == twice || !p.endsAt(end) && !p.tokens[end].among(", ; ) ]") {
 		return false
 	}
 	p.next = end
@@ -23,9 +23,9 @@ func (p *parser) madeBy(s *Step) bool {
 // madeHow looks to the end of the clause for what an increase is made of: a thread, or one stitch
 // worked twice.
 func (p *parser) madeHow() (end int, thread, twice bool) {
-	for end = p.next + 1; end < p.next+40 && !p.endsAt(end) && !p.tokens[end].is(",", ";", ")", "]"); end++ {
+	for end = p.next + 1; end < p.next+40 && !p.endsAt(end) && !p.tokens[end].among(", ; ) ]"); end++ {
 		t := &p.tokens[end]
-		thread = thread || t.is("thread", "loop", "bar", "strand", "yarn", "wool", "running")
+		thread = thread || t.among("thread loop bar strand yarn wool running")
 		twice = twice || t.is("twice") || t.is("front") && p.tokens[end+1].is("and", "&") && p.tokens[end+2].is("back")
 	}
 	return end, thread, twice

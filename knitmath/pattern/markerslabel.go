@@ -3,7 +3,7 @@ package pattern
 // markersLabel is the index of the colon of "Place markers for the thumb gusset: K23, pm", "Establish raglan lines: k22, pm"
 // at token i, a row that is called after what it does; 0 if that is not what stands there.
 func (p *parser) markersLabel(i int) int {
-	if !p.tokens[i].is("place", "set", "setting", "placing", "establish", "establishing", "position", "positioning") {
+	if !p.tokens[i].among("place set setting placing establish establishing position positioning") {
 		return 0
 	}
 	named := false
@@ -17,7 +17,7 @@ func (p *parser) markersLabel(i int) int {
 		case t.kind != tokenWord && t.kind != tokenNumber:
 			return 0
 		default:
-			named = named || t.is("marker", "markers", "raglan", "raglans")
+			named = named || t.among("marker markers raglan raglans")
 		}
 	}
 	return 0

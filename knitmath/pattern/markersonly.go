@@ -12,9 +12,9 @@ func (p *parser) markersOnly(line *Line) bool {
 		switch {
 		case p.endsAt(i):
 			return found
-		case t.is("pm", "sm", "m", "marker", "markers"):
+		case t.among("pm sm m marker markers"):
 			found = true
-		case !t.is("place", "sl", "slip", "remove", "rm", "replace", "a", "the", ",", ";", "and", "then"):
+		case !t.among("place sl slip remove rm replace a the , ; and then"):
 			return false
 		}
 	}

@@ -60,7 +60,7 @@ func (r *runner) markCentre(info *lineInfo) bool {
 
 // whereYouLike asks where markers are that are placed "where you want the raglan lines".
 func (p *parser) whereYouLike(from span) {
-	if p.peek().is("where", "wherever") && p.ahead(1).is("you", "desired", "needed", "preferred", "wanted") {
+	if p.peek().is("where", "wherever") && p.ahead(1).among("you desired needed preferred wanted") {
 		p.toClause()
 		p.ask(ReasonUnread, from.to(p.last()), "where? the counts of rows that are worked to these markers depend on it")
 	}

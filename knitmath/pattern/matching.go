@@ -33,12 +33,12 @@ func (p *parser) refersAt(i int) bool {
 	case t.is("to"):
 		return then.is("match", "correspond") && !p.rowsCounted(p.next, i)
 	case t.is("as") && then.is("for"):
-		return !after.row() && !p.rowsOfFabric(p.next, i) && verb.is("work", "cont", "complete", "finish", "shape", "knit", "make", "rep", "as")
+		return !after.row() && !p.rowsOfFabric(p.next, i) && verb.among("work cont complete finish shape knit make rep as")
 	case t.is("as"):
-		return then.is("the") && after.is("first", "other", "left", "right", "front", "back") && verb.is("work", "make", "knit")
+		return then.is("the") && after.among("first other left right front back") && verb.is("work", "make", "knit")
 	case t.is("same"):
-		return then.is("as", "way") && !p.tokens[i-1].is("measures", "measure", "meas", "measuring", "the") &&
-			verb.is("work", "complete", "finish", "shape", "continue", "cont")
+		return then.is("as", "way") && !p.tokens[i-1].among("measures measure meas measuring the") &&
+			verb.among("work complete finish shape continue cont")
 	}
 	return false
 }
@@ -91,10 +91,10 @@ func (p *parser) toBeMatched() (end, far int) {
 func (p *parser) another(hit, end int) bool {
 	second := false
 	for i := p.next; i < hit; i++ {
-		second = second || p.tokens[i].is("second", "other", "2nd", "another")
+		second = second || p.tokens[i].among("second other 2nd another")
 	}
 	for i := hit; i < end; i++ {
-		if p.tokens[i].is("reversing", "reverse", "shaping", "shapings", "which") {
+		if p.tokens[i].among("reversing reverse shaping shapings which") {
 			return false
 		}
 	}

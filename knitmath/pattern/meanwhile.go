@@ -14,7 +14,7 @@ var minded = wordSet(`wrap wraps wrapped ds dss marker markers m ms loops loop y
 // wraps", "casting on 6 sts over the gap". It follows the stitches it is about.
 func (p *parser) meanwhile(steps *[]Step, inner string) asideKind {
 	t := p.peek()
-	if !strings.HasSuffix(t.text, "ing") || len(*steps) == 0 || p.notation(t.text) || t.is("ending", "finishing", "beginning", "starting") {
+	if !strings.HasSuffix(t.text, "ing") || len(*steps) == 0 || p.notation(t.text) || t.among("ending finishing beginning starting") {
 		return asideNone
 	}
 	switch {
@@ -79,7 +79,7 @@ func mayBeMinded(t *token, about, wraps bool) bool {
 // mindedStops reports whether no more belongs at token i to what is minded.
 func (p *parser) mindedStops(i int) bool {
 	t := &p.tokens[i]
-	return p.endsAt(i) || t.kind == tokenStar || t.is(",", ";", ")", "]", "(", "-", "=")
+	return p.endsAt(i) || t.kind == tokenStar || t.among(", ; ) ] ( - =")
 }
 
 // longLoops passes over "winding yarn twice round needle for each st": the loops beside the
@@ -87,9 +87,9 @@ func (p *parser) mindedStops(i int) bool {
 func (p *parser) longLoops() asideKind {
 	from, save := p.peek().span, p.next
 	yarn := false
-	for p.next++; !p.endsAt(p.next) && !p.peek().is(",", ";", ")", "]", "(", "=") && p.peek().kind != tokenStar; p.next++ {
+	for p.next++; !p.endsAt(p.next) && !p.peek().among(", ; ) ] ( =") && p.peek().kind != tokenStar; p.next++ {
 		t := p.peek()
-		yarn = yarn || t.is("yarn", "wool", "thread", "needle")
+		yarn = yarn || t.among("yarn wool thread needle")
 		if t.kind == tokenNumber && !p.ahead(1).is("times", "time") {
 			yarn = false
 			break
@@ -133,7 +133,7 @@ func (p *parser) castingMeanwhile(steps *[]Step) asideKind {
 		return asideNone
 	}
 	n := p.number()
-	if n == nil || !p.accept("st", "sts", "stitch", "stitches") ||
+	if n == nil || !p.acceptAmong("st sts stitch stitches") ||
 		p.anyOf(p.next, p.sentenceEnd(p.next), "twice", "them") {
 		p.next = save
 		return asideNone
@@ -148,7 +148,7 @@ func (p *parser) castingMeanwhile(steps *[]Step) asideKind {
 			n = p.timesEach(n, gaps)
 		}
 	}
-	for !p.endsAt(p.next) && !p.peek().is(",", ";", "(", "-", "=") && !p.claimAhead() {
+	for !p.endsAt(p.next) && !p.peek().among(", ; ( - =") && !p.claimAhead() {
 		p.next++
 	}
 	*steps = append(*steps, Step{Operation: op, Times: without(n), leaves: 1, at: from.to(p.last())})
@@ -192,5 +192,5 @@ func (p *parser) meanwhileAt(i int) bool {
 	}
 	t := &p.tokens[i+1]
 	return t.kind == tokenWord && strings.HasSuffix(t.text, "ing") && !p.notation(t.text) &&
-		!t.is("ending", "finishing", "beginning", "starting")
+		!t.among("ending finishing beginning starting")
 }

@@ -8,8 +8,8 @@ func (p *parser) measured(i int) bool { return p.measuredEnd(i) != 0 }
 // measuredEnd is the index after a number with a unit of length or weight, or the
 // number of a needle; 0 if it is none.
 func (p *parser) measuredEnd(i int) int {
-	if _, written := p.tokens[i].written(); written && p.tokens[i+1].is("needle", "needles", "dpn", "dpns", "double-pointed", "circular",
-		"circulars", "strand", "strands", "ball", "balls") {
+	if _, written := p.tokens[i].written(); written && p.tokens[i+1].among("needle needles dpn dpns double-pointed circular "+
+		"circulars strand strands ball balls") {
 		return i + 2
 	}
 	if p.tokens[i].kind != tokenNumber {
@@ -21,11 +21,11 @@ func (p *parser) measuredEnd(i int) int {
 	}
 	t := &p.tokens[end]
 	switch {
-	case t.system() != unitNone, t.is("m", "yd", "yds", "yards", "metres", "meters", "g", "oz", "%", "ball",
-		"balls", "needle", "needles", "dpn", "dpns", "double-pointed", "circular", "circulars", "strand", "strands"):
+	case t.system() != unitNone, t.among("m yd yds yards metres meters g oz % ball " +
+		"balls needle needles dpn dpns double-pointed circular circulars strand strands"):
 		return end + 1
-	case p.tokens[i-1].is("us", "uk", "size", "no", "needle", "needles", "chart", "about", "measures", "approx", "approximately", "#",
-		"than", "least"):
+	case p.tokens[i-1].among("us uk size no needle needles chart about measures approx approximately # " +
+		"than least"):
 		return end
 	}
 	return 0
@@ -42,7 +42,7 @@ func (p *parser) toldFabric(i int) int {
 			return end
 		}
 	}
-	if fabric := p.fabricEnd(i); fabric != 0 && p.tokens[fabric].is("in", "have", "are", "worked", "altogether") {
+	if fabric := p.fabricEnd(i); fabric != 0 && p.tokens[fabric].among("in have are worked altogether") {
 		return fabric
 	}
 	return i
@@ -50,8 +50,8 @@ func (p *parser) toldFabric(i int) int {
 
 // fabricUnnamed reports whether a word for what is worked without its name stands at token i.
 func (p *parser) fabricUnnamed(i int) bool {
-	return p.tokens[i].is("the", "patt", "pattern", "pat", "lace", "rib", "ribbing", "cable", "chart", "border", "edging", "colourwork",
-		"colorwork", "motif", "texture", "stripes")
+	return p.tokens[i].among("the patt pattern pat lace rib ribbing cable chart border edging colourwork " +
+		"colorwork motif texture stripes")
 }
 
 // rowsToldAt is the index after "28 rows worked", "(24 rows)" at token i: how many rows the
@@ -67,7 +67,7 @@ func (p *parser) rowsToldAt(i int) int {
 	}
 	end = p.toldFabric(end)
 	told := open || p.endsAt(end) && (i > 1 && p.tokens[i-1].is(",") && p.tokens[i-2].stitches() || p.timesBefore(i))
-	for p.tokens[end].is("have", "been", "worked", "done", "complete", "completed", "all", "total", "made") ||
+	for p.tokens[end].among("have been worked done complete completed all total made") ||
 		p.tokens[end].is("in") && p.tokens[end+1].is("all", "total") {
 		told = true
 		end++
@@ -89,13 +89,13 @@ func (p *parser) rowsToldAt(i int) int {
 // times, 80 rows", "twice = 8 rows", "4 times. Total: 16 rows", "4 times. 16 rows".
 func (p *parser) timesBefore(i int) bool {
 	apart := 0
-	for ; i > 1 && p.tokens[i-1].is(",", ":", ";", "=", "-", "total", "."); i-- {
+	for ; i > 1 && p.tokens[i-1].among(", : ; = - total ."); i-- {
 		apart++
 	}
 	for apart > 0 && i > 1 && p.tokens[i-1].is("in", "all", "altogether") {
 		i--
 	}
-	return apart > 0 && p.tokens[i-1].is("times", "time", "twice", "more", "x")
+	return apart > 0 && p.tokens[i-1].among("times time twice more x")
 }
 
 // placesMarkers reports whether a sentence that is passed over says that markers are placed:
@@ -107,7 +107,7 @@ func placesMarkers(text string) bool {
 	}
 	places, several, where := false, false, false
 	for _, t := range scan(text) {
-		places = places || t.is("pm", "place", "placing", "put")
+		places = places || t.among("pm place placing put")
 		several = several || t.is("markers") || places && t.is("second", "another") || places && t.is("every", "each", "sides")
 		where = where || t.is("where", "wherever")
 		if t.is("want", "like", "wish") && !where {

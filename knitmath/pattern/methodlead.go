@@ -4,7 +4,7 @@ package pattern
 // stitches are cast on: with what they are cast on changes no count.
 func (p *parser) methodLead() bool {
 	i := p.next
-	if !p.tokens[i].is("use", "using", "with", "by") {
+	if !p.tokens[i].among("use using with by") {
 		return false
 	}
 	for n := 0; ; n++ {
@@ -31,7 +31,7 @@ func (p *parser) methodLead() bool {
 // methodEnd is the index after "using the backward-loop method", "with the knitted cast-on" at token
 // i, which say how stitches are cast on; 0 if that is not what stands there.
 func (p *parser) methodEnd(i int) int {
-	if !p.tokens[i].is("using", "with", "by", "in", "use") {
+	if !p.tokens[i].among("using with by in use") {
 		return 0
 	}
 	for n := 1; n < 8; n++ {
@@ -39,9 +39,9 @@ func (p *parser) methodEnd(i int) int {
 		switch {
 		case t.kind == tokenEnd:
 			return 0
-		case t.is("method", "technique", "loop", "loops", "cast-on", "manner") || t.is("cast") && p.tokens[i+n+1].is("on"):
+		case t.among("method technique loop loops cast-on manner") || t.is("cast") && p.tokens[i+n+1].is("on"):
 			end := i + n + 1
-			for p.tokens[end].is("method", "technique", "cast-on", "on") {
+			for p.tokens[end].among("method technique cast-on on") {
 				end++
 			}
 			return end
@@ -103,10 +103,10 @@ func (p *parser) fabricRowsEnd(i int) (end, number int) {
 // even or until a length; i if that is not what stands there.
 func (p *parser) partNamed(i int) int {
 	n := i
-	for p.tokens[n].is("the", "this", "each", "rest", "of") {
+	for p.tokens[n].among("the this each rest of") {
 		n++
 	}
-	if end := p.partWordsEnd(n); end > n && p.tokens[end].is("even", "straight", "in", "without", "until", "till", "as", "for", "over", "on",
+	if end := p.partWordsEnd(n); end > n && p.tokens[end].among("even straight in without until till as for over on "+
 		"back") {
 		return end
 	}

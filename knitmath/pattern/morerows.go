@@ -50,7 +50,7 @@ func (p *parser) passesOver(i int) bool {
 	for n := i; n < i+9; n++ {
 		t := &p.tokens[min(n, len(p.tokens)-1)]
 		switch {
-		case t.is("psso", "p2sso", "skp", "skpo", "sk2p", "sk2po") || t.is("pass"):
+		case t.among("psso p2sso skp skpo sk2p sk2po") || t.is("pass"):
 			return true
 		case p.endsAt(min(n, len(p.tokens)-1)), t.kind == tokenStar, t.is(";", ")", "]"):
 			return false

@@ -9,7 +9,7 @@ func (p *parser) onThisNeedle() bool {
 	if !p.tokens[i].is("of", "on", "from") {
 		return false
 	}
-	for i++; p.tokens[i].is("the", "this", "that", "same", "each", "every", "first", "second", "third", "your", "1st", "2nd"); i++ {
+	for i++; p.tokens[i].among("the this that same each every first second third your 1st 2nd"); i++ {
 	}
 	if !p.tokens[i].is("needle", "dpn") || p.tokens[i+1].kind == tokenNumber && !p.endsClause(i+2) {
 		return false
@@ -29,7 +29,7 @@ func (p *parser) workedOnNeedles(s *Step, others bool) bool {
 		return true
 	}
 	if hasLoose(s.Steps) || !p.peek().is("on", "for") || !p.ahead(1).is("each", "every", "all") ||
-		!p.ahead(2).is("needle", "dpn", "needles", "dpns") {
+		!p.ahead(2).among("needle dpn needles dpns") {
 		return false
 	}
 	p.next += 3
@@ -42,7 +42,7 @@ func (p *parser) workedOnNeedles(s *Step, others bool) bool {
 // 0 and nothing taken if that is not what comes next.
 func (p *parser) onNeedlesTimes(others bool) int {
 	save, found := p.next, p.found.mark()
-	if p.accept("on", "for", "across", "over") {
+	if p.acceptAmong("on for across over") {
 		p.accept("the")
 		if n := p.needlesCounted(others); n > 0 {
 			return n
@@ -67,10 +67,10 @@ func (p *parser) needlesCounted(others bool) int {
 		}
 		return first + len(numbers)
 	}
-	each := p.accept("each", "every", "all", "both")
+	each := p.acceptAmong("each every all both")
 	p.accept("of")
 	p.accept("the")
-	rest := p.accept("other", "next", "rem", "remaining", "foll", "following")
+	rest := p.acceptAmong("other next rem remaining foll following")
 	n := 0
 	if !each {
 		n = p.ordinalsListed()
@@ -80,7 +80,7 @@ func (p *parser) needlesCounted(others bool) int {
 		p.next++
 	}
 	p.accept("dp", "double-pointed")
-	if !p.accept("needle", "needles", "dpn", "dpns") || said > 5 {
+	if !p.acceptAmong("needle needles dpn dpns") || said > 5 {
 		return 0
 	}
 	switch {
@@ -127,7 +127,7 @@ func (p *parser) needlesInText() int {
 			continue
 		}
 		at := i - 1
-		for at > 0 && p.tokens[at].is("dp", "double-pointed", "pointed", "double", "circular", "short") {
+		for at > 0 && p.tokens[at].among("dp double-pointed pointed double circular short") {
 			at--
 		}
 		n := p.tokens[at].howMany()
@@ -137,7 +137,7 @@ func (p *parser) needlesInText() int {
 		if at--; p.tokens[at].is("the") {
 			at--
 		}
-		if p.tokens[at].is("over", "on", "onto", "between", "among") || p.tokens[at].is("of") && p.tokens[at-1].is("each") {
+		if p.tokens[at].among("over on onto between among") || p.tokens[at].is("of") && p.tokens[at-1].is("each") {
 			return n
 		}
 	}

@@ -14,7 +14,7 @@ func (p *parser) needleHeader(i int) (end int, numbers []int) {
 	}
 	t := &p.tokens[i]
 	switch {
-	case t.is("n1", "n2", "n3", "n4", "n5"):
+	case t.among("n1 n2 n3 n4 n5"):
 		i, numbers = p.needlesShort(i)
 	case t.is("needle", "needles"):
 		i, numbers = p.needleNumbers(i + 1)
@@ -23,7 +23,7 @@ func (p *parser) needleHeader(i int) (end int, numbers []int) {
 	case p.ordinalEnd(i) != 0 && p.tokens[p.ordinalEnd(i)].is("needle"):
 		numbers = []int{p.ordinalValue(i)}
 		i = p.ordinalEnd(i) + 1
-	case t.is("instep", "sole", "heel", "palm", "front", "back") && p.tokens[i+1].is(":"):
+	case t.among("instep sole heel palm front back") && p.tokens[i+1].is(":"):
 		return i + 2, []int{0}
 	}
 	if len(numbers) == 0 || !p.tokens[i].is(":", "-", ",") {
@@ -34,9 +34,9 @@ func (p *parser) needleHeader(i int) (end int, numbers []int) {
 
 // needlesShort are the numbers of "N2 and N3" at token i, and the index after them.
 func (p *parser) needlesShort(i int) (end int, numbers []int) {
-	for ; p.tokens[i].is("n1", "n2", "n3", "n4", "n5") && len(numbers) < 4; i++ {
+	for ; p.tokens[i].among("n1 n2 n3 n4 n5") && len(numbers) < 4; i++ {
 		numbers = append(numbers, int(p.tokens[i].text[1]-'0'))
-		if p.tokens[i+1].is("and", "&", ",") && p.tokens[i+2].is("n2", "n3", "n4", "n5") {
+		if p.tokens[i+1].is("and", "&", ",") && p.tokens[i+2].among("n2 n3 n4 n5") {
 			i++
 		}
 	}
@@ -143,7 +143,7 @@ func (p *parser) needlesAgain(closer string, from span, takes, leaves []int) boo
 
 // needleSteps reads the steps of one needle, or "as Needle 1".
 func (p *parser) needleSteps(sections []needleSection, closer string) ([]Step, bool) {
-	if p.peek().is("as", "same", "like", "rep", "repeat", "work") {
+	if p.peek().among("as same like rep repeat work") {
 		save := p.next
 		p.next++
 		p.accept("as", "for")
@@ -174,7 +174,7 @@ func (p *parser) needleSteps(sections []needleSection, closer string) ([]Step, b
 // needleNamed reads "Needle 1", "N1".
 func (p *parser) needleNamed() (end int, numbers []int) {
 	switch t := p.peek(); {
-	case t.is("n1", "n2", "n3", "n4", "n5"):
+	case t.among("n1 n2 n3 n4 n5"):
 		p.next++
 		return p.next, []int{int(t.text[1] - '0')}
 	case t.is("needle") && p.ahead(1).kind == tokenNumber:

@@ -5,7 +5,7 @@ package pattern
 func (p *parser) neverPlaced() {
 	for i := leading; i < len(p.tokens)-beyond && !p.given; i++ {
 		t := &p.tokens[i]
-		if !t.is("m", "sm", "slm", "pm", "mkr", "mkrs", "marker", "markers", "mark", "marks", "bor", "bom", "eom") || p.tokens[i+1].is("=", ":") {
+		if !t.among("m sm slm pm mkr mkrs marker markers mark marks bor bom eom") || p.tokens[i+1].is("=", ":") {
 			continue
 		}
 		first := i

@@ -3,7 +3,7 @@ package pattern
 // noteEnd is where a note in the line of token i ends, "Note: work loosely. K2tog across.": before a sentence that is an
 // order, which is worked and said to be; else the end of the line.
 func (p *parser) noteEnd(i, end int) int {
-	if !p.tokens[i].is("note", "notes", "tip", "hint", "nb", "photo", "photograph", "picture", "fig", "figure", "caption") {
+	if !p.tokens[i].among("note notes tip hint nb photo photograph picture fig figure caption") {
 		return end
 	}
 	for n := i + 1; n < end-1; n++ {
@@ -20,7 +20,7 @@ func (p *parser) noteEnd(i, end int) int {
 func (p *parser) orderAt(i, end int) bool {
 	stop := i
 	for ; stop < end && !p.tokens[stop].is("."); stop++ {
-		if p.tokens[stop].is("every", "each", "always", "when", "if", "all", "any", "may", "can") && !p.tokens[stop+1].is("end") {
+		if p.tokens[stop].among("every each always when if all any may can") && !p.tokens[stop+1].is("end") {
 			return false
 		}
 	}

@@ -141,7 +141,7 @@ func (p *parser) partsByDash(i int) bool {
 		return false
 	}
 	before, word := &p.tokens[i-1], &p.tokens[i-2]
-	if before.is("(") && i > 2 && word.is("rem", "remain", "remains", "remaining", "left") { // "until 56 sts rem (14-28-14)"
+	if before.is("(") && i > 2 && word.among("rem remain remains remaining left") { // "until 56 sts rem (14-28-14)"
 		word = &p.tokens[i-3]
 	}
 	return before.is(":", ";", "(") && word.stitches() || p.tokens[i+1].is("-") && before.is(":", "(", ",") && word.is("needles", "dpns")

@@ -4,7 +4,7 @@ package pattern
 // *k1, slip both sts back to left needle, k2tog tbl; rep from * to end".
 func (p *parser) offAsFollows(info *lineInfo) bool {
 	i := p.next
-	for p.tokens[i].is("as", "foll", "follows", "thus", "this", "way", "in") {
+	for p.tokens[i].among("as foll follows thus this way in") {
 		i++
 	}
 	if !p.tokens[i].is(":") && !(i > p.next && p.tokens[i].is(",")) {
@@ -15,7 +15,7 @@ func (p *parser) offAsFollows(info *lineInfo) bool {
 		t := &p.tokens[end]
 		p.looked++
 		star = star || t.kind == tokenStar
-		all = all || t.is("end", "until", "across", "around")
+		all = all || t.among("end until across around")
 	}
 	if !star || !all {
 		return false

@@ -39,7 +39,7 @@ func (p *parser) bindingOff(line *Line) bool {
 // someOffInRow reports whether "the 7 steek sts, k to end" comes next: a row that begins with binding these off.
 func (p *parser) someOffInRow() bool {
 	i := p.next
-	for p.tokens[i].is("the", "next", "first", "centre", "center") {
+	for p.tokens[i].among("the next first centre center") {
 		i++
 	}
 	end, _ := p.sizedEnd(i)
@@ -59,7 +59,7 @@ func (p *parser) offAtEnds(line *Line) bool {
 		info.kind = lineUnread
 		return true
 	}
-	p.accept("st", "sts", "stitch", "stitches")
+	p.acceptAmong("st sts stitch stitches")
 	p.acceptAny(bothEnds)
 	if p.peek().is("of", "on", "in") && p.scheduleAhead() {
 		info.hidden = shapedSteps(p, without(n), -2)
@@ -101,7 +101,7 @@ func (p *parser) allOff(line *Line) bool {
 	}
 	p.acceptAny(offManner)
 	p.accept("all", "the")
-	rest := p.accept("rem", "remaining", "these", "front", "back", "neckband") || p.last1().is("all")
+	rest := p.acceptAmong("rem remaining these front back neckband") || p.last1().is("all")
 	var n []int
 	if end, _ := p.sizedEnd(p.next); end != 0 && p.ofPart(end) != 0 {
 		if n = p.number(); n == nil {
@@ -112,7 +112,7 @@ func (p *parser) allOff(line *Line) bool {
 	if end := p.ofPart(p.next); p.tokens[end].stitches() { // "rem 36 back neck sts", "rem gusset sts"
 		p.next = end
 	}
-	p.accept("st", "sts", "stitch", "stitches")
+	p.acceptAmong("st sts stitch stitches")
 	someOnly := !rest && p.rowGoesOnAfter(n)
 	for p.acceptAny(offManner) || p.acceptAny(bindOffManner) {
 	}
@@ -120,7 +120,7 @@ func (p *parser) allOff(line *Line) bool {
 		line.info.kind = lineUnread
 		return true
 	}
-	if someOnly || p.startsItem(p.next) && !p.clauseEnds() || p.peek().is("to", "until", "next", "centre", "center", "first", "last") {
+	if someOnly || p.startsItem(p.next) && !p.clauseEnds() || p.peek().among("to until next centre center first last") {
 		return false
 	}
 	line.info.kind, line.info.all, line.info.counts = lineOff, true, n
@@ -160,7 +160,7 @@ func (p *parser) edges(line *Line) bool {
 			info.kind = lineUnread
 			return true
 		}
-		p.accept("st", "sts", "stitch", "stitches")
+		p.acceptAmong("st sts stitch stitches")
 		p.acceptAny(offManner)
 		runs, ok := p.atEdgeOf()
 		if !ok {
@@ -178,7 +178,7 @@ func (p *parser) edges(line *Line) bool {
 		p.accept("then")
 		p.acceptAll("followed", "by")
 		p.accept("bo", "co")
-		if p.accept("bind", "cast", "binding", "casting") && !p.accept("off") {
+		if p.acceptAmong("bind cast binding casting") && !p.accept("off") {
 			p.next--
 		}
 		end, _ := p.sizedEnd(p.next)
@@ -201,7 +201,7 @@ func (p *parser) atEdgeOf() ([]edgeRows, bool) {
 	p.next = p.namedEdge(p.next)
 	p.accept("at", "on")
 	p.accept("the", "each")
-	p.accept("beg", "beginning", "start", "armhole", "neck", "end")
+	p.acceptAmong("beg beginning start armhole neck end")
 	p.accept("edge")
 	p.accept("of", "on")
 	p.accept("each", "every")

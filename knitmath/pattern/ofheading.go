@@ -49,7 +49,7 @@ func (p *parser) ofHeading(info *lineInfo) bool {
 
 // oftenAt reports whether how often is said at token i.
 func (p *parser) oftenAt(i int) bool {
-	if p.tokens[i].is("once", "twice", "another", "until", "for", "a") {
+	if p.tokens[i].among("once twice another until for a") {
 		return true
 	}
 	return p.timesAt(i)

@@ -46,7 +46,7 @@ func (p *parser) laidAfter(l *Line) {
 // needlesBetween reports whether words that work no row speak of needles or of stitches, which they may move from one to another.
 func (p *parser) needlesBetween(at span) bool {
 	for i := p.next - 1; i > 0 && p.tokens[i].start >= at.start; i-- {
-		if p.tokens[i].is("needle", "needles", "dpn", "dpns", "sts", "stitches") {
+		if p.tokens[i].among("needle needles dpn dpns sts stitches") {
 			return true
 		}
 	}

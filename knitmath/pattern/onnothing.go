@@ -94,8 +94,8 @@ func finishes(words string) bool {
 		return true
 	}
 	for _, t := range scan(words) {
-		if t.kind != tokenNewline && t.kind != tokenEnd && !t.is(".", ",", ";", "and", "fasten", "off", "break", "cut", "the", "yarn", "leaving",
-			"a", "tail", "weave", "darn", "in", "ends", "all", "loosely", "securely", "tightly") {
+		if t.kind != tokenNewline && t.kind != tokenEnd && !t.among(". , ; and fasten off break cut the yarn leaving "+
+			"a tail weave darn in ends all loosely securely tightly") {
 			return false
 		}
 	}

@@ -5,7 +5,7 @@ package pattern
 // some of the stitches. found is false, and nothing taken, if that is not what stands there.
 func (p *parser) patternRow() (s Step, found, ok bool) {
 	i := p.next
-	if p.tokens[i].is("work", "patt", "knit", "foll", "follow") {
+	if p.tokens[i].among("work patt knit foll follow") {
 		i++
 	}
 	number := &p.tokens[i+1]
@@ -71,7 +71,7 @@ func (p *parser) onHowMany() (over []int, u extent, ok bool) {
 		return nil, u, ok
 	}
 	p.next++
-	for p.accept("the", "next", "first", "last", "centre", "center", "rem", "foll", "following") {
+	for p.acceptAmong("the next first last centre center rem foll following") {
 	}
 	if over = p.number(); over == nil {
 		return nil, u, false
@@ -174,7 +174,7 @@ func (p *parser) fabricStitches() (s Step, found, ok bool) {
 	switch {
 	case t.is("over", "across", "on") && p.numberOfStsAt(end+1):
 		p.next = end + 1
-		for p.accept("the", "next", "first", "last", "centre", "center", "rem", "foll", "following") {
+		for p.acceptAmong("the next first last centre center rem foll following") {
 		}
 		s.Times, ok = p.fabricCount()
 	case in:
@@ -215,6 +215,6 @@ func (p *parser) fabricCount() ([]int, bool) {
 	if n == nil {
 		return nil, false
 	}
-	p.accept("st", "sts", "stitch", "stitches")
+	p.acceptAmong("st sts stitch stitches")
 	return without(n), true
 }

@@ -7,18 +7,18 @@ import (
 // partHas reads "Each sleeve has 64 sts, of which 8 are for the underarm": a count of a part of the
 // stitches, in a sentence that tells.
 func (p *parser) partHas(line *Line, i, end int) bool {
-	if !p.began || !p.tokens[i].is("each", "the", "this", "every", "both") && !draft.Part(p.tokens[i].text) {
+	if !p.began || !p.tokens[i].among("each the this every both") && !draft.Part(p.tokens[i].text) {
 		return false
 	}
 	for n := i; n < min(i+5, end-2); n++ {
-		if !p.tokens[n].is("has", "have", "holds", "is", "consists") {
+		if !p.tokens[n].among("has have holds is consists") {
 			if p.tokens[n].kind != tokenWord || alarming(p.tokens[n].text) {
 				return false
 			}
 			continue
 		}
 		n++
-		for p.tokens[n].is("now", "of", "a", "total") {
+		for p.tokens[n].among("now of a total") {
 			n++
 		}
 		to, _ := p.sizedEnd(n)

@@ -47,7 +47,7 @@ func (p *parser) bodyAt(i, end int) bool {
 	if i >= end {
 		return false
 	}
-	if p.labelEnd(i) != 0 && (p.tokens[i].row() || p.ordinalEnd(i) != 0 || p.tokens[i].is("next", "set-up", "setup", "foundation", "every")) {
+	if p.labelEnd(i) != 0 && (p.tokens[i].row() || p.ordinalEnd(i) != 0 || p.tokens[i].among("next set-up setup foundation every")) {
 		return true
 	}
 	if begins, found := p.bringsAt(i, end); found {

@@ -189,7 +189,7 @@ func (r *runner) needlesTold(l *Line) int64 {
 	before := strings.LastIndexAny(r.piece.source[:at.start], ".\n") + 1 // "Divide evenly over 4 needles and join"
 	tokens := scan(r.piece.source[before:max(at.start, at.end)])
 	for i := 1; i < len(tokens)-1; i++ {
-		if tokens[i].kind != tokenNumber || !tokens[i-1].is("on", "onto", "over", "between", "among") {
+		if tokens[i].kind != tokenNumber || !tokens[i-1].among("on onto over between among") {
 			continue
 		}
 		if tokens[i+1].is("dpns", "needles", "double-pointed") {

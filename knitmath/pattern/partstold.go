@@ -10,7 +10,7 @@ var partWords = wordSet(`each for on front back sleeve sleeves needle needles be
 // partsTold is the index after what tells the parts of a count at token i: ": 30 (32, 34) each
 // for front and back, 10 (10, 12) for each sleeve"; 0 if that is not what stands there.
 func (p *parser) partsTold(i int) int {
-	if !p.tokens[i].is(":", ";", ",", "(", "with") {
+	if !p.tokens[i].among(": ; , ( with") {
 		return 0
 	}
 	if end, _ := p.sizedEnd(i + 1); end == 0 {
@@ -38,7 +38,7 @@ func (p *parser) partsEnd(i int, open bool) int {
 			return i
 		case t.kind == tokenWord && partWords[t.text]:
 			words++
-		case t.kind == tokenNumber, t.is(",", "-", "/", ":", ";", "["), t.is("(", ")", "]"):
+		case t.kind == tokenNumber, t.among(", - / : ; ["), t.is("(", ")", "]"):
 			if end, _ := p.sizedEnd(i); end > i {
 				i = end
 				continue
@@ -102,7 +102,7 @@ func (p *parser) partsUpTo(end int) (parts []partOf, known bool) {
 	}()
 	known = true
 	for p.next++; p.next < end && !p.peek().is(")", "]", "}"); {
-		if p.peek().is(",", ";", "and", ":", "-", "/", "+") {
+		if p.peek().among(", ; and : - / +") {
 			p.next++
 			continue
 		}
@@ -131,17 +131,17 @@ func (p *parser) partUpTo(end int) (partOf, bool) {
 	for ; p.next < end && !p.partStops(); p.next++ {
 		t := p.peek()
 		switch {
-		case t.is("each", "per", "either", "both"):
+		case t.among("each per either both"):
 			each = true
 		case t.is("between", "gusset", "thumb"):
 			part.between = true
-		case t.is("front", "back", "sleeve", "body", "instep", "sole", "heel", "palm", "half", "shoulder"):
+		case t.among("front back sleeve body instep sole heel palm half shoulder"):
 			names++
 			part.names = append(part.names, t.text)
 		case t.is("sleeves", "sides", "shoulders"):
 			names, each = names+2, false
 			part.names = append(part.names, strings.TrimSuffix(t.text, "s"))
-		case t.is("side", "needle", "needles", "held", "rem", "remain", "worked", "rows", "rnds", "total", "neck", "armhole"):
+		case t.among("side needle needles held rem remain worked rows rnds total neck armhole"):
 			return part, true // what these are of is not followed
 		}
 	}
@@ -159,5 +159,5 @@ func (p *parser) partUpTo(end int) (partOf, bool) {
 // partStops reports whether the words of a part end here: with another number, a mark or a bracket.
 func (p *parser) partStops() bool {
 	to, _ := p.sizedEnd(p.next)
-	return to != 0 || p.peek().is(")", "]", "}", ",", ";", "-")
+	return to != 0 || p.peek().among(") ] } , ; -")
 }

@@ -64,11 +64,11 @@ func (p *parser) onNeedles() int {
 	}
 	i := p.next
 	each := false
-	for p.tokens[i].is("on", "onto", "each", "of", "the") {
+	for p.tokens[i].among("on onto each of the") {
 		each = each || p.tokens[i].is("each")
 		i++
 	}
-	if !p.tokens[i].is("needle", "needles", "n", "dpn", "dpns") || p.tokens[i+1].kind != tokenNumber {
+	if !p.tokens[i].among("needle needles n dpn dpns") || p.tokens[i+1].kind != tokenNumber {
 		return p.onNeedleShort(i)
 	}
 	k := 0
@@ -89,7 +89,7 @@ func (p *parser) onNeedles() int {
 
 // onNeedleShort reads "N1" after the words at hand up to token i.
 func (p *parser) onNeedleShort(i int) int {
-	if i == p.next || !p.tokens[i].is("n1", "n2", "n3", "n4") || p.tokens[i+1].is("and", "&") && p.tokens[i+2].is("n2", "n3", "n4") {
+	if i == p.next || !p.tokens[i].among("n1 n2 n3 n4") || p.tokens[i+1].is("and", "&") && p.tokens[i+2].is("n2", "n3", "n4") {
 		return 0
 	}
 	p.next = i + 1

@@ -4,7 +4,7 @@ package pattern
 // stitch pattern, so many times. Of rows that stand just above, a number without "more" holds the
 // time that they were worked there.
 func (p *parser) patternReps(line *Line) bool {
-	if !p.peek().is("work", "knit", "cont", "continue", "complete") || p.onlyRows {
+	if !p.peek().among("work knit cont continue complete") || p.onlyRows {
 		return false
 	}
 	from := p.peek().span
@@ -16,10 +16,10 @@ func (p *parser) patternReps(line *Line) bool {
 	if end == 0 {
 		return false
 	}
-	for ; p.tokens[end].is("more", "further", "additional", "full", "complete", "pattern", "patt", "vertical"); end++ {
+	for ; p.tokens[end].among("more further additional full complete pattern patt vertical"); end++ {
 		more = more || p.tokens[end].is("more", "further", "additional")
 	}
-	if !p.tokens[end].is("reps", "repeats", "repetitions", "rep", "repeat") {
+	if !p.tokens[end].among("reps repeats repetitions rep repeat") {
 		return false
 	}
 	n := p.number()
@@ -58,7 +58,7 @@ func (p *parser) repsOf(info *lineInfo, more bool) bool {
 		info.pattern, info.afresh = number, true
 		return true
 	}
-	if p.accept("lace", "stitch", "st"); !p.accept("patt", "pattern", "pat", "rows", "sequence") {
+	if p.accept("lace", "stitch", "st"); !p.acceptAmong("patt pattern pat rows sequence") {
 		return false
 	}
 	if n := p.rowsInSet(); n > 0 {

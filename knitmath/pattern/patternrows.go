@@ -4,7 +4,7 @@ package pattern
 // together under their numbers.
 func (p *parser) patternRows(info *lineInfo) bool {
 	i := p.next
-	for p.tokens[i].is("in", "the", "this", "whole", "entire", "full", "complete", "above", "same") {
+	for p.tokens[i].among("in the this whole entire full complete above same") {
 		i++
 	}
 	n := int(p.tokens[i].number)
@@ -14,13 +14,13 @@ func (p *parser) patternRows(info *lineInfo) bool {
 	if i++; p.tokens[i].is("-") {
 		i++
 	}
-	if !p.tokens[i].row() || !p.tokens[i+1].is("patt", "pattern", "pat", "repeat", "rep", "sequence", "section", "lace", "cable") {
+	if !p.tokens[i].row() || !p.tokens[i+1].among("patt pattern pat repeat rep sequence section lace cable") {
 		return false
 	}
 	if p.rowsInSet() != n && p.rowsSaid != n {
 		return false
 	}
-	for i++; p.tokens[i].is("patt", "pattern", "pat", "repeat", "rep", "sequence", "section", "lace", "cable"); i++ {
+	for i++; p.tokens[i].among("patt pattern pat repeat rep sequence section lace cable"); i++ {
 	}
 	info.last, p.next = n, i
 	return true

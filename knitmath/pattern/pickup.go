@@ -55,7 +55,7 @@ func (p *parser) pickedUpPart() []int {
 	n = without(n)
 	p.acceptEnd(p.ofPart(p.next))
 	p.accept("more")
-	p.accept("st", "sts", "stitch", "stitches")
+	p.acceptAmong("st sts stitch stitches")
 	n = p.ledTwice(n)
 	if p.alongBoth() {
 		n = added(n, n, p.sizes)
@@ -70,7 +70,7 @@ func (p *parser) pickedUpPart() []int {
 // sts" alone is of those on the needle, and "3 sts in the gap; 14 sts." is a count.
 func (p *parser) whereFrom(i int) bool {
 	if !p.tokens[i].stitches() {
-		return p.tokens[i].is("from", "along", "up", "down", "across", "at", "of")
+		return p.tokens[i].among("from along up down across at of")
 	}
 	return draft.Part(p.tokens[i-1].text) || !p.endsAt(i+1) && !(p.last1().is("across") && p.clauseStopsAt(i+1))
 }
@@ -89,7 +89,7 @@ func (p *parser) workedNumber() []int {
 // alongEachOf is how many edges "along each of the 4 sides" names, 0 if that is not what comes next.
 func (p *parser) alongEachOf() int {
 	i := p.next
-	for p.tokens[i].is("along", "from", "on", "at", "down", "up", "across") {
+	for p.tokens[i].among("along from on at down up across") {
 		i++
 	}
 	if i == p.next || !p.tokens[i].is("each") || !p.tokens[i+1].is("of") {
@@ -104,7 +104,7 @@ func (p *parser) alongEachOf() int {
 	} else if p.tokens[i].kind != tokenNumber {
 		return 0
 	}
-	if !p.tokens[i+1].is("sides", "edges", "side", "edge", "other", "remaining", "rem", "short", "long") || n < 2 || n > 12 {
+	if !p.tokens[i+1].among("sides edges side edge other remaining rem short long") || n < 2 || n > 12 {
 		return 0
 	}
 	return n

@@ -3,11 +3,11 @@ package pattern
 // rateAt is the index after "1 st in every 2 rows", "3 sts for every 4 rows" at token i: how closely
 // stitches are picked up; 0 if that is not what stands there.
 func (p *parser) rateAt(i int) int {
-	for p.tokens[i].is("picking", "up", "approx", "approximately", "about", "working", "and", "knitting") {
+	for p.tokens[i].among("picking up approx approximately about working and knitting") {
 		i++
 	}
 	end, _ := p.sizedEnd(i)
-	if end == 0 || !p.tokens[end].stitches() || !p.tokens[end+1].is("in", "for", "per", "from", "to", "out") {
+	if end == 0 || !p.tokens[end].stitches() || !p.tokens[end+1].among("in for per from to out") {
 		return 0
 	}
 	if end += 2; p.tokens[end-1].is("out") && p.tokens[end].is("of") {
@@ -21,10 +21,10 @@ func (p *parser) rateAt(i int) int {
 	if to, _ := p.sizedEnd(end); to != 0 {
 		end = to
 	}
-	for p.tokens[end].is("selvedge", "selvage", "edge", "garter", "cast-on", "bound-off", "bo", "slipped", "chain") {
+	for p.tokens[end].among("selvedge selvage edge garter cast-on bound-off bo slipped chain") {
 		end++
 	}
-	if !each || !p.tokens[end].row() && !p.tokens[end].stitches() && !p.tokens[end].is("ridge", "ridges", "bump", "bumps", "loop", "loops") {
+	if !each || !p.tokens[end].row() && !p.tokens[end].stitches() && !p.tokens[end].among("ridge ridges bump bumps loop loops") {
 		return 0
 	}
 	return end + 1
@@ -105,8 +105,8 @@ func (r *runner) byRate(l *Line) {
 
 // pickUpTo is the index after "pick up and knit no more than" at token i.
 func (p *parser) pickUpTo(i int) int {
-	for p.tokens[i].is("pick", "picking", "up", "and", "knit", "knitting", "no", "not", "more", "fewer", "than", "at", "most", "about",
-		"approx", "roughly") {
+	for p.tokens[i].among("pick picking up and knit knitting no not more fewer than at most about " +
+		"approx roughly") {
 		i++
 	}
 	return i
@@ -119,10 +119,10 @@ var offHolder = wordings("off the holder", "off holder", "off the holders", "fro
 // waited reports whether stitches among those that are picked up, whose number stands from one token to another,
 // waited on a holder: "26 sts from back holder", or "k 26 sts of back neck", which are not said to be picked up.
 func (p *parser) waited(first, end int) bool {
-	if !p.tokens[end].is("from", "of", "on", "off", "across") {
+	if !p.tokens[end].among("from of on off across") {
 		return false
 	}
-	knit := p.tokens[first-1].is("k", "knit", "p", "purl", "across") && !p.anyOf(max(first-4, 0), first, "up")
+	knit := p.tokens[first-1].among("k knit p purl across") && !p.anyOf(max(first-4, 0), first, "up")
 	return knit || p.anyOf(end, p.next, "holder", "holders", "stitch-holder", "waste", "scrap")
 }
 
@@ -144,18 +144,18 @@ func (p *parser) workedOnNeedle(first, end int) bool {
 // changedOnWay is a sum of stitches with those of ", inc 1 st at centre" that stand among the parts.
 func (p *parser) changedOnWay(sum []int) []int {
 	save, found := p.next, p.found.mark()
-	if !p.accept(",", "and", ";") || !p.accept("inc", "increasing", "dec", "decreasing") {
+	if !p.accept(",", "and", ";") || !p.acceptAmong("inc increasing dec decreasing") {
 		p.next = save
 		return sum
 	}
 	more := p.last1().is("inc", "increasing")
 	n := p.number()
-	if n == nil || !p.accept("st", "sts", "stitch", "stitches") || !p.peek().is("at", "in", "evenly") || sum == nil {
+	if n == nil || !p.acceptAmong("st sts stitch stitches") || !p.peek().is("at", "in", "evenly") || sum == nil {
 		p.next = save
 		p.found.rewind(found)
 		return sum
 	}
-	for !p.endsAt(p.next) && !p.peek().is(",", ";", "and", "(") {
+	for !p.endsAt(p.next) && !p.peek().among(", ; and (") {
 		p.next++
 	}
 	n = perSize(without(n), p.sizes)

@@ -23,9 +23,9 @@ func (p *parser) besideCentre(line *Line) {
 		return
 	}
 	p.accept("the")
-	centre := p.accept("centre", "center", "central", "middle")
+	centre := p.acceptAmong("centre center central middle")
 	n := p.number()
-	if p.accept("st", "sts", "stitch", "stitches"); n == nil {
+	if p.acceptAmong("st sts stitch stitches"); n == nil {
 		n = one
 	}
 	if centre && p.clauseEnds() {
@@ -51,11 +51,11 @@ func (p *parser) inFromEnds(line *Line) {
 
 // marker passes over "marker", "m" and what it is for.
 func (p *parser) marker() bool {
-	for p.accept("a", "an", "the", "first", "second", "beg-of-rnd", "bor", "new", "stitch", "st", "all", "end-of-rnd", "removable", "side",
-		"contrasting", "different", "beginning-of-round", "beg", "of", "rnd", "round", "beginning", "start") {
+	for p.acceptAmong("a an the first second beg-of-rnd bor new stitch st all end-of-rnd removable side " +
+		"contrasting different beginning-of-round beg of rnd round beginning start") {
 	}
 	p.number()
-	if !p.accept("marker", "markers", "m", "ms", "bor", "stitch-marker") {
+	if !p.acceptAmong("marker markers m ms bor stitch-marker") {
 		return false
 	}
 	if p.peek().is("(") && p.ahead(1).is("pm", "m") && p.ahead(2).is(")") { // "place marker (pm)"

@@ -143,7 +143,7 @@ var allAlike = wordings("every row the same", "every row alike", "every rnd the 
 // what it orders; 0 if there is none.
 func (p *parser) doubtful(i, end int, known bool) int {
 	bad := 0
-	if (!known || !p.tokens[i].is("these", "those", "this", "rows") && !p.lastRowsAt(i)) && !p.repeatTold(i) &&
+	if (!known || !p.tokens[i].among("these those this rows") && !p.lastRowsAt(i)) && !p.repeatTold(i) &&
 		!p.piecesTold(i) && !p.choiceTold(i, end) {
 		bad = p.alarm(i, end, known)
 	}
@@ -171,7 +171,7 @@ func (p *parser) asFollows(i, end int) int {
 			}
 			return end
 		}
-		if t.kind != tokenWord || t.stitches() || t.is("bo", "co", "cast", "bind") {
+		if t.kind != tokenWord || t.stitches() || t.among("bo co cast bind") {
 			return 0
 		}
 	}
@@ -201,7 +201,7 @@ func (p *parser) sentenceIn(i int) bool { return p.tokens[i-2].is(".") }
 // about a picture; 0 if that is not what stands there.
 func (p *parser) caption(i int) int {
 	t := &p.tokens[i+1]
-	if !t.is("picture", "photo", "photograph", "fig", "figure", "diagram", "illustration", "chart", "see", "image", "drawing", "sketch") {
+	if !t.among("picture photo photograph fig figure diagram illustration chart see image drawing sketch") {
 		return 0
 	}
 	for n := i + 1; n < i+60 && n < len(p.tokens)-1; n++ {

@@ -14,7 +14,7 @@ func (p *parser) noun(s *Step, numbers []int) ([]int, bool) {
 	if end := p.ofPart(p.next); end != 0 {
 		p.next = end
 	}
-	p.accept("st", "sts", "stitch", "stitches")
+	p.acceptAmong("st sts stitch stitches")
 	if !p.partCounted() {
 		p.acceptAny(ontoOne)
 	}
@@ -138,7 +138,7 @@ func (p *parser) markerFor() bool {
 	if !p.peek().is("for", "here", "as") {
 		return false
 	}
-	for p.next++; !p.endsAt(p.next) && !p.peek().is(",", ";", ")", "]", "and", "then") && !p.claimAhead(); p.next++ {
+	for p.next++; !p.endsAt(p.next) && !p.peek().among(", ; ) ] and then") && !p.claimAhead(); p.next++ {
 	}
 	return true
 }
@@ -152,15 +152,15 @@ func (p *parser) forPart() bool {
 	for n := 0; n < 4 && p.tokens[i].kind == tokenWord; n++ {
 		t := &p.tokens[i]
 		i++
-		if draft.Part(t.text) && !t.is("left", "right", "first", "second", "center", "centre", "start", "main", "beginning") {
+		if draft.Part(t.text) && !t.among("left right first second center centre start main beginning") {
 			p.accept("for")
 			p.next = i
-			for p.accept("neck", "neckline", "armhole", "underarm", "front", "back", "side", "edge", "shaping", "flap", "gusset", "sts",
+			for p.acceptAmong("neck neckline armhole underarm front back side edge shaping flap gusset sts " +
 				"stitches") {
 			}
 			return true
 		}
-		if !t.is("the", "left", "right", "first", "second", "other", "1st", "2nd", "centre", "center") {
+		if !t.among("the left right first second other 1st 2nd centre center") {
 			return false
 		}
 	}
@@ -239,11 +239,11 @@ func (p *parser) asTheyAre() bool {
 	for {
 		p.looked++
 		t := p.peek()
-		if t.is(",", "and") && p.ahead(1).is("sl", "slip", "p", "purl", "k", "knit") && p.ahead(2).is("the", "all", "purls") {
+		if t.is(",", "and") && p.ahead(1).among("sl slip p purl k knit") && p.ahead(2).is("the", "all", "purls") {
 			p.next += 2
 			continue
 		}
-		if p.endsAt(p.next) || t.is(";", ",", "(", "[", "-") {
+		if p.endsAt(p.next) || t.among("; , ( [ -") {
 			return true
 		}
 		p.next++
@@ -261,7 +261,7 @@ func (p *parser) eachAsItIs() bool {
 		return true
 	}
 	if t.stitches() {
-		return then.is("as") && p.tokens[i+2].is("they", "set", "est", "established", "presented", "seen")
+		return then.is("as") && p.tokens[i+2].among("they set est established presented seen")
 	}
-	return i > p.next && t.is("k", "p", "knit", "purl", "slipped", "knitted", "purled", "same") && then.stitches()
+	return i > p.next && t.among("k p knit purl slipped knitted purled same") && then.stitches()
 }

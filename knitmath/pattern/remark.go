@@ -30,13 +30,13 @@ var remarking = map[string]bool{"m": true, "marker": true, "inc": true, "dec": t
 // "Where your size has 0, skip that part."
 func (p *parser) zeroAt(i int) bool {
 	zero := false
-	if !p.tokens[i].is("where", "if", "when", "a", "for", "note") {
+	if !p.tokens[i].among("where if when a for note") {
 		return false
 	}
 	for end := p.sentenceEnd(i); i < end; i++ {
 		t := &p.tokens[i]
-		zero = zero || t.kind == tokenNumber && t.number == 0 || t.is("-") && p.tokens[i-1].is("has", "have", "is", "shows")
-		if zero && t.is("skip", "skips", "omit", "omits") {
+		zero = zero || t.kind == tokenNumber && t.number == 0 || t.is("-") && p.tokens[i-1].among("has have is shows")
+		if zero && t.among("skip skips omit omits") {
 			return true
 		}
 	}
@@ -112,7 +112,7 @@ func (p *parser) markersToldEnd(i int) int {
 	if end == 0 || !p.tokens[end].is("markers", "marker", "mkrs") {
 		return 0
 	}
-	for end++; p.tokens[end].is("placed", "total", "in", "all", "set", "used", "on", "needle", "needles", "place"); end++ {
+	for end++; p.tokens[end].among("placed total in all set used on needle needles place"); end++ {
 	}
 	if !p.endsAt(end) {
 		return 0
@@ -156,13 +156,13 @@ func (p *parser) worksInRemark(i, n int) bool {
 func (p *parser) explainsStitch(i, n int) bool {
 	t, then := &p.tokens[i+n], &p.tokens[i+n+1]
 	switch {
-	case t.is("work", "knit", "purl", "slip"):
-		return n == 1 && then.is("loosely", "tightly", "firmly", "carefully", "neatly") && p.tokens[i+3].is(closers[p.tokens[i].text])
-	case !t.is("together", "tog", "decrease", "decreases", "decreased", "increase", "increases", "increased", "next"):
+	case t.among("work knit purl slip"):
+		return n == 1 && then.among("loosely tightly firmly carefully neatly") && p.tokens[i+3].is(closers[p.tokens[i].text])
+	case !t.among("together tog decrease decreases decreased increase increases increased next"):
 		return false
 	}
 	return n > 1 && !p.anyOf(i+1, i+n, "work", "knit", "purl", "k", "p", "each", "every", "and", "then", "to") &&
-		!then.is("at", "each", "every", "in", "on", "evenly", "across", "for", "until")
+		!then.among("at each every in on evenly across for until")
 }
 
 // countSpoilt reports whether the word at token i names stitches, or does but for a letter,

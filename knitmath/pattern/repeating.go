@@ -49,13 +49,13 @@ func (p *parser) repeatsAfter(verb *token) bool {
 		return p.accept("as")
 	case verb.is("keep"):
 		p.accept("on")
-		return p.accept("repeating", "working") || p.peek().is("decreasing", "increasing", "dec", "inc")
+		return p.accept("repeating", "working") || p.peek().among("decreasing increasing dec inc")
 	}
 	return true
 }
 
 // worksAfresh reports whether a verb works rows, where "rep" works them again.
-func worksAfresh(verb *token) bool { return verb.is("work", "cont", "continue", "knit", "proceed") }
+func worksAfresh(verb *token) bool { return verb.among("work cont continue knit proceed") }
 
 // repeatedOtherwise reads what a verb says again without naming rows: "rep from * again",
 // "cont in this way".
@@ -63,7 +63,7 @@ func (p *parser) repeatedOtherwise(verb *token, line *Line) bool {
 	if verb.is("rep", "repeat") {
 		return p.again(line)
 	}
-	if !verb.is("cont", "continue", "work", "keep", "proceed") {
+	if !verb.among("cont continue work keep proceed") {
 		return false
 	}
 	p.next--
@@ -164,7 +164,7 @@ func (p *parser) rowsNamed(info *lineInfo) bool {
 		p.next++
 		info.last = p.rowsSaid
 		return true
-	case t.is("these", "those", "this", "last", "both", "prev", "previous", "foregoing", "above", "preceding"):
+	case t.among("these those this last both prev previous foregoing above preceding"):
 		return p.lastRows(info)
 	}
 	return p.rowCalled(info)
@@ -182,7 +182,7 @@ func (p *parser) rowsByNumber(info *lineInfo) {
 // ordinalOfRow reports whether a row is called by its ordinal, "3rd row", "first row"; the
 // rows of "first 2 rows" are counted.
 func (p *parser) ordinalOfRow() bool {
-	if p.peek().is("first") && !p.ahead(1).is("and", "&", "to", ",") {
+	if p.peek().is("first") && !p.ahead(1).among("and & to ,") {
 		return p.ahead(1).row()
 	}
 	return p.ordinalEnd(p.next) != 0
@@ -265,7 +265,7 @@ func (p *parser) fromTheChange(info *lineInfo) bool {
 		return false
 	}
 	p.accept("the", "last", "first")
-	if p.accept("narrowing", "decrease", "dec", "increase", "inc", "decreasing", "increasing", "widening") {
+	if p.acceptAmong("narrowing decrease dec increase inc decreasing increasing widening") {
 		p.acceptRow()
 		rows := 0
 		for i := n - 1; i >= 0 && rows >= 0 && p.piece.Lines[i].info.kind != lineCastOn; i-- {

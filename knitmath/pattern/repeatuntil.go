@@ -42,10 +42,10 @@ func (p *parser) untilBetween(info *lineInfo) bool {
 	if n == nil {
 		n, gusset = p.untilPart()
 	}
-	for p.accept("lie", "lying", "for", "in", "of", "the", "each") {
+	for p.acceptAmong("lie lying for in of the each") {
 	}
 	gusset = p.accept("gusset", "thumb") || gusset
-	for p.accept("gusset", "thumb", "have", "been", "made", "are", "on") {
+	for p.acceptAmong("gusset thumb have been made are on") {
 	}
 	if n != nil && (p.acceptEnd(p.betweenMarkers(p.next)) || gusset && p.clauseEnds()) {
 		info.until, info.untilBetween = n, true
@@ -75,8 +75,8 @@ func (p *parser) untilPart() (n []int, gusset bool) {
 	if !p.accept("until", "till", "til") {
 		return nil, false
 	}
-	for p.accept("there", "are", "you", "have", "a", "total", "of") || p.peek().is("gusset", "thumb", "the") && p.tokens[p.next+1].is("gusset",
-		"thumb", "has", "measures", "contains") && p.accept("gusset", "thumb", "the") || p.accept("has", "contains") {
+	for p.acceptAmong("there are you have a total of") || p.peek().is("gusset", "thumb", "the") && p.tokens[p.next+1].among("gusset "+
+		"thumb has measures contains") && p.accept("gusset", "thumb", "the") || p.accept("has", "contains") {
 		gusset = gusset || p.tokens[p.next-1].is("gusset", "thumb")
 	}
 	if end, _ := p.sizedEnd(p.next); end != 0 && p.ofPart(end) != 0 {
@@ -97,7 +97,7 @@ func (p *parser) untilRows(info *lineInfo) bool {
 			continue
 		}
 		ridges := p.tokens[end].is("ridge", "ridges") || p.tokens[end].is("garter") && p.tokens[end+1].is("ridges", "ridge")
-		if !ridges && !p.tokens[end].row() && !(p.tokens[end].is("heel", "flap", "rib", "pattern", "patt", "garter") && p.tokens[end+1].row()) {
+		if !ridges && !p.tokens[end].row() && !(p.tokens[end].among("heel flap rib pattern patt garter") && p.tokens[end+1].row()) {
 			return false
 		}
 		p.next = i
@@ -140,7 +140,7 @@ func (p *parser) untilTimes(info *lineInfo) bool {
 			p.next = save
 			return false
 		}
-		if !p.clauseEnds() && !p.peek().is("=", "-", ":", "(") {
+		if !p.clauseEnds() && !p.peek().among("= - : (") {
 			p.next = save
 			p.askTimes(info, p.peek().span)
 			return true
@@ -161,8 +161,8 @@ func (p *parser) timesOrReps() ([]int, bool) {
 	if n == nil {
 		return nil, false
 	}
-	for p.accept("patt", "pattern", "full", "complete", "reps", "repeats", "repetitions", "have", "has", "been", "are", "worked", "completed",
-		"done", "in", "all", "total") {
+	for p.acceptAmong("patt pattern full complete reps repeats repetitions have has been are worked completed " +
+		"done in all total") {
 	}
 	return without(n), false
 }
@@ -182,12 +182,12 @@ func (p *parser) patternRepsAt(i int) bool {
 // nil, and nothing taken, if no count is said.
 func (p *parser) untilCount() []int {
 	save := p.next
-	if !p.accept("until", "to", "till", "til") {
+	if !p.acceptAmong("until to till til") {
 		return nil
 	}
 	bare := false
 	for p.accept(beforeCount...) {
-		bare = bare || p.tokens[p.next-1].is("is", "equals", "reaches", "count", "number")
+		bare = bare || p.tokens[p.next-1].among("is equals reaches count number")
 	}
 	end, _ := p.sizedEnd(p.next)
 	if end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("rem", "remain", "remains") && p.phraseEnd(end, countedOn) == 0 &&

@@ -13,7 +13,7 @@ func (p *parser) ribIn(from, to int) int {
 	for i := from; i < to; i++ {
 		t := &p.tokens[i]
 		switch {
-		case t.is("est", "established", "as", "patt", "pattern"):
+		case t.among("est established as patt pattern"):
 			return 0
 		case t.is("rib", "ribbing"):
 			named = true

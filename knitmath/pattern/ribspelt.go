@@ -8,7 +8,7 @@ func (p *parser) ribPartEnd(i int) (end int, knit bool) {
 	t, then := &p.tokens[i], &p.tokens[i+1]
 	_, written := then.written()
 	switch {
-	case t.is("k", "knit", "p", "purl") && (then.kind == tokenNumber || written):
+	case t.among("k knit p purl") && (then.kind == tokenNumber || written):
 		if i += 2; p.tokens[i].is("plain") && t.text[0] == 'k' {
 			i++
 		}
@@ -56,7 +56,7 @@ func (p *parser) ribSpelt(line *Line) bool {
 		return false
 	}
 	save := p.next
-	for p.next = end; p.accept("ribbing", "rib", "around", ",", "alternately", "all", "round", "every", "row", "rnd", "to", "end"); {
+	for p.next = end; p.acceptAmong("ribbing rib around , alternately all round every row rnd to end"); {
 	}
 	w, ok := evenWork{verb: &p.tokens[save]}, false
 	if p.peek().is("for", "until", "till") {

@@ -11,13 +11,13 @@ func (p *parser) rightNeedle() (n []int, ok bool) {
 		return nil, false
 	}
 	from := p.peek().span
-	for p.accept("there", "are", "you", "have") {
+	for p.acceptAmong("there are you have") {
 	}
 	want := p.number()
 	if want == nil {
 		return nil, true
 	}
-	for !p.endsAt(p.next) && !p.peek().is(",", ";", ")", "]") && !(p.peek().is("and") && p.startsItem(p.next+1)) {
+	for !p.endsAt(p.next) && !p.peek().among(", ; ) ]") && !(p.peek().is("and") && p.startsItem(p.next+1)) {
 		p.next++
 	}
 	steps := sinceBindingOff(p.sofar)
@@ -41,7 +41,7 @@ func (p *parser) rightNeedle() (n []int, ok bool) {
 // rightNeedleAhead reports whether so many stitches "on the right needle" come next.
 func (p *parser) rightNeedleAhead() bool {
 	i := p.next
-	for p.tokens[i].is("there", "are", "you", "have") {
+	for p.tokens[i].among("there are you have") {
 		i++
 	}
 	end, _ := p.sizedEnd(i)

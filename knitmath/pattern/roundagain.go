@@ -19,18 +19,18 @@ func (p *parser) inRoundAgain(line *Line) bool {
 	}
 	joins := joinsNone
 	p.accept("now", "then")
-	if p.accept("resume", "resuming", "return", "returning", "go", "going") {
+	if p.acceptAmong("resume resuming return returning go going") {
 		joins = joinsAgain
-	} else if !p.accept("cont", "continue", "continuing", "work", "working", "begin", "start", "proceed") {
+	} else if !p.acceptAmong("cont continue continuing work working begin start proceed") {
 		return false
 	}
-	for p.accept("back", "to", "work", "working", "knit", "knitting") {
+	for p.acceptAmong("back to work working knit knitting") {
 	}
 	if !p.accept("in") {
 		return false
 	}
 	p.accept("the")
-	if !p.accept("round", "rnd", "rounds", "rnds") {
+	if !p.acceptAmong("round rnd rounds rnds") {
 		return false
 	}
 	if p.accept("again") || p.acceptAll("once", "more") || p.acceptAll("as", "before") {
@@ -51,7 +51,7 @@ func (p *parser) inRoundAgain(line *Line) bool {
 // overAll reads "over all 64 sts", "on all stitches", whose number, where there is one, is that of all.
 func (p *parser) overAll(line *Line) bool {
 	i := p.next
-	if !p.tokens[i].is("on", "over", "with", "across") {
+	if !p.tokens[i].among("on over with across") {
 		return false
 	}
 	for i++; p.tokens[i].is("the", "whole", "full"); i++ {

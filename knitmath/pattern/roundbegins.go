@@ -5,19 +5,19 @@ package pattern
 // 0 if that is not what stands there.
 func (p *parser) roundBegins(i int) int {
 	from := i
-	for p.tokens[i].is("the", "new", "note", "that", ":", "all") {
+	for p.tokens[i].among("the new note that : all") {
 		i++
 	}
 	switch t := &p.tokens[i]; {
-	case t.is("rnd", "rnds", "round", "rounds"):
+	case t.among("rnd rnds round rounds"):
 		for i++; p.tokens[i].is("now", "will", "from"); i++ {
 		}
-		if !p.tokens[i].is("begins", "begin", "beg", "starts", "start", "commences") {
+		if !p.tokens[i].among("begins begin beg starts start commences") {
 			return 0
 		}
 		i++
 	case t.is("bor", "beg-of-rnd", "beginning-of-round"), t.is("beg", "beginning", "start") && p.tokens[i+1].is("of"):
-		if i = p.startSaid(i); i == 0 || !p.tokens[i].is("is", "has", "will", "now", "moves", "lies", "m") {
+		if i = p.startSaid(i); i == 0 || !p.tokens[i].among("is has will now moves lies m") {
 			return 0
 		}
 	default:
@@ -25,7 +25,7 @@ func (p *parser) roundBegins(i int) int {
 	}
 	end := p.sentenceEnd(from)
 	for n := i; n < end; n++ {
-		if p.tokens[n].is(",", ";", "and", "then") && p.verbAt(n+1) {
+		if p.tokens[n].among(", ; and then") && p.verbAt(n+1) {
 			end = n
 		}
 	}

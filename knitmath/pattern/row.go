@@ -46,7 +46,7 @@ func (p *parser) rowClaims(line *Line) bool {
 	}
 	p.changeBeside(line)
 	p.unworkedTold(line)
-	for p.peek().is(",", ";", "and", "then", ":") {
+	for p.peek().among(", ; and then :") {
 		p.next++
 	}
 	p.changeBeside(line)

@@ -9,7 +9,7 @@ func (s *scanner) rowAgain(word string) bool {
 		return false
 	}
 	n := len(s.tokens) - 1
-	if n < 2 || !s.tokens[n].is("-", "~", "to", "through", "thru") && !(lettered && s.tokens[n].is(",", "and", "&", "+")) {
+	if n < 2 || !s.tokens[n].among("- ~ to through thru") && !(lettered && s.tokens[n].among(", and & +")) {
 		return false
 	}
 	for ; n >= 2 && s.tokens[n-1].kind == tokenNumber && s.tokens[n].kind != tokenNumber; n -= 2 {
@@ -33,10 +33,10 @@ func (s *scanner) digitNext(atOnce bool) bool {
 // number, and what parts it from the next.
 func (s *scanner) afterRowNumber() bool {
 	n := len(s.tokens) - 1
-	return n >= 2 && s.tokens[n].is("-", "~", "to", "through", "thru", ",", "and", "&", "+") && s.tokens[n-1].kind == tokenNumber
+	return n >= 2 && s.tokens[n].among("- ~ to through thru , and & +") && s.tokens[n-1].kind == tokenNumber
 }
 
 // rowsNamedNext reports whether the token before the n-th is a word after which rows are named: "rep R1-R4", "same as R3".
 func (s *scanner) rowsNamedNext(n int) bool {
-	return n > 0 && s.tokens[n-1].is("rep", "repeat", "as", "work", "of", "from", "after", "with", "then", "like")
+	return n > 0 && s.tokens[n-1].among("rep repeat as work of from after with then like")
 }

@@ -41,11 +41,7 @@ func (s *scanner) numberSign() bool {
 	if n == 0 || !s.tokens[n-1].row() {
 		return false
 	}
-	rest := s.source[s.at:]
-	if strings.HasPrefix(rest, ".") {
-		rest = rest[1:]
-	}
-	trimmed := strings.TrimLeft(rest, " ")
+	trimmed := strings.TrimLeft(strings.TrimPrefix(s.source[s.at:], "."), " ")
 	if trimmed == "" || !isDigit(rune(trimmed[0])) {
 		return false
 	}

@@ -30,7 +30,7 @@ func (p *parser) nextRowNumber() bool {
 	switch {
 	case p.peek().is(",") && p.timesEnd(p.next+1) != 0: // "Rows 1-4, 3 times more"
 		return false
-	case p.peek().is(",", "and", "&", "+") && p.ahead(1).kind == tokenNumber && p.ordinalEnd(p.next+1) == 0:
+	case p.peek().among(", and & +") && p.ahead(1).kind == tokenNumber && p.ordinalEnd(p.next+1) == 0:
 		p.next++
 	case p.peek().is(",") && p.ahead(1).is("and", "&") && p.ahead(2).kind == tokenNumber:
 		p.next += 2
@@ -74,7 +74,7 @@ func (p *parser) rowRange(info *lineInfo) (rowRange, bool) {
 		return r, false
 	}
 	lasts := firsts
-	if p.peek().is("-", "~", "to", "through", "thru") && p.ahead(1).kind == tokenNumber && !p.countTo(p.next) && !p.countDashed() {
+	if p.peek().among("- ~ to through thru") && p.ahead(1).kind == tokenNumber && !p.countTo(p.next) && !p.countDashed() {
 		r.last = p.ahead(1).number
 		p.next += 2
 		if lasts, ok = p.otherRows(int(r.last)); !ok {
@@ -146,7 +146,7 @@ func (p *parser) copies(line *Line, from span) bool {
 	if line.info.ranges == nil {
 		return p.copiesNamed(line, from)
 	}
-	if !p.peek().is("rep", "repeat", "as", "same", "work", "like") {
+	if !p.peek().among("rep repeat as same work like") {
 		return false
 	}
 	save, found := p.next, p.found.mark()
@@ -202,7 +202,7 @@ func (p *parser) rowNext(number int32) bool {
 
 // rowCopied reads which row another is written as.
 func (p *parser) rowCopied(target *lineInfo) bool {
-	if before := p.rowBefore(); before != 0 && p.accept("above", "before", "last", "prev", "previous") {
+	if before := p.rowBefore(); before != 0 && p.acceptAmong("above before last prev previous") {
 		p.accept("row", "rnd", "round")
 		target.ranges = []rowRange{{before, before}}
 		return true

@@ -141,14 +141,14 @@ func (p *parser) closesCount(i int) bool {
 	if p.tokens[i].is(".") {
 		i++
 	}
-	return p.tokens[i].is(")", "]") && !p.tokens[i+1].is("times", "time", "x", "twice", "once") && p.tokens[i+1].kind != tokenNumber
+	return p.tokens[i].is(")", "]") && !p.tokens[i+1].among("times time x twice once") && p.tokens[i+1].kind != tokenNumber
 }
 
 // rowsDone is the index after "have been worked", "in all", "total" at token i, and whether
 // anything like it stands there.
 func (p *parser) rowsDone(i int) (end int, said bool) {
 	i = p.toldFabric(i)
-	for p.tokens[i].is("have", "been", "are", "now", "so", "far", "in", "worked", "done", "complete", "completed", "all", "total", "made",
+	for p.tokens[i].among("have been are now so far in worked done complete completed all total made " +
 		"altogether") {
 		said = said || !p.tokens[i].is("in")
 		i++
@@ -162,7 +162,7 @@ func (p *parser) sinceCastOn(i int) int {
 		return i
 	}
 	end := i + 1
-	for p.tokens[end].is("the", "cast-on", "cast", "on", "co", "beg", "beginning", "start", "edge", "row") {
+	for p.tokens[end].among("the cast-on cast on co beg beginning start edge row") {
 		end++
 	}
 	if !p.anyOf(i, end, "cast-on", "cast", "co", "beg", "beginning", "start") {
@@ -183,7 +183,7 @@ func (p *parser) garterRows(l *Line) bool {
 // beforeRowsClaim is the index of the first word of "a total of", "making" before a count of rows
 // at token i, and whether it is of all rows.
 func (p *parser) beforeRowsClaim(i int) (begin int, total bool) {
-	for i > 2 && p.tokens[i-1].is("a", "total", "of", "making", "is", "this", "=", "for", "about") {
+	for i > 2 && p.tokens[i-1].among("a total of making is this = for about") {
 		i--
 		total = total || p.tokens[i].is("total")
 	}

@@ -28,7 +28,7 @@ func (p *parser) rowsFirstEnd(i int) int {
 	if rows = p.afterMore(rows); !p.tokens[rows].row() {
 		return 0
 	}
-	for rows++; p.tokens[rows].is("in", "of", "even", "straight"); rows++ {
+	for rows++; p.tokens[rows].among("in of even straight"); rows++ {
 	}
 	end := p.fabricEnd(rows)
 	if end == 0 || !p.endsAt(end) && !p.tokens[end].is(",", ";") {

@@ -33,7 +33,7 @@ func (p *parser) oneRowPlain(i int) bool {
 // wholeRepeated repeats all steps of a row which "repeat to end" follows without a star.
 func (p *parser) wholeRepeated(steps []Step) []Step {
 	if len(steps) == 0 || p.onlyRows || !p.peek().is("rep", "repeat") ||
-		!p.ahead(1).is("to", "across", "around", "all", "right", "the") || anyStretches(steps) {
+		!p.ahead(1).among("to across around all right the") || anyStretches(steps) {
 		return steps
 	}
 	save, found := p.next, p.found.mark()

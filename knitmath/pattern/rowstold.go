@@ -58,8 +58,8 @@ func (r *runner) mayHold(l *Line) bool { return l.info.matches && r.heldOnce || 
 func (p *parser) speaksOfHeld(from span, matches bool) bool {
 	for i := p.next - 1; i >= leading && p.tokens[i].start >= from.start; i-- {
 		t := &p.tokens[i]
-		if t.is(puttingAside...) || !matches && t.is("aside", "leave", "place", "slip", "sl", "put", "return", "rem", "remaining", "these",
-			"other", "each", "separately") {
+		if t.is(puttingAside...) || !matches && t.among("aside leave place slip sl put return rem remaining these "+
+			"other each separately") {
 			return true
 		}
 	}

@@ -3,7 +3,7 @@ package pattern
 // contInThisWay reads "cont to dec 4 sts every rnd in this way until 8 sts rem", which "cont to
 // dec 4 sts every rnd" alone would not end.
 func (p *parser) contInThisWay(line *Line) bool {
-	return p.peek().is("cont", "continue", "keep", "proceed", "go") && !p.onlyRows && p.inThisWay(line)
+	return p.peek().among("cont continue keep proceed go") && !p.onlyRows && p.inThisWay(line)
 }
 
 // changeSaid is by how many stitches the words from one token to another say that rows change
@@ -12,7 +12,7 @@ func (p *parser) changeSaid(from, to int) []int {
 	save, found := p.next, p.found.mark()
 	defer func() { p.next = save }()
 	for i := from; i < to; i++ {
-		if !p.tokens[i].is("dec", "inc", "decrease", "increase", "decreasing", "increasing") {
+		if !p.tokens[i].among("dec inc decrease increase decreasing increasing") {
 			continue
 		}
 		end, _ := p.sizedEnd(i + 1)

@@ -8,7 +8,7 @@ import (
 // 4th row", "on next and foll 6 alt rows", "5th and every foll 6th row".
 func (p *parser) scheduleAhead() bool {
 	i := p.next
-	for p.tokens[i].is("on", "in", "at", "of", "the", "then", "and", ",", "work", "for") {
+	for p.tokens[i].among("on in at of the then and , work for") {
 		i++
 	}
 	t, then := &p.tokens[i], &p.tokens[i+1]
@@ -20,9 +20,9 @@ func (p *parser) scheduleAhead() bool {
 	case t.is("["):
 		return p.inTurnAt(i)
 	case t.is("next"):
-		return then.row() || then.is("and", "rs", "ws", "foll", "following", "alt", "every", "row.") || p.rowsOfNumberAt(i+1)
-	case t.is("foll", "following", "alt", "alternate"):
-		return then.row() || then.is("alt", "rs", "ws", "every") || p.rowsOfNumberAt(i+1)
+		return then.row() || then.among("and rs ws foll following alt every row.") || p.rowsOfNumberAt(i+1)
+	case t.among("foll following alt alternate"):
+		return then.row() || then.among("alt rs ws every") || p.rowsOfNumberAt(i+1)
 	case t.is("this"):
 		return then.row() || then.is("and")
 	}
@@ -50,7 +50,7 @@ func (p *parser) everyRowAt(i int) bool {
 	if p.tokens[i].is("of") {
 		return p.tokens[i+1].is("next") || p.tokens[i+1].is("the") && p.tokens[i+2].is("next", "foll", "following")
 	}
-	return p.tokens[i].row() || p.tokens[i].is("foll", "following", "rs", "ws", "right", "wrong", "other", "alt", "alternate") ||
+	return p.tokens[i].row() || p.tokens[i].among("foll following rs ws right wrong other alt alternate") ||
 		p.nthAhead(i) || p.rowsEvery(i) || p.plainRowAt(i)
 }
 
@@ -127,7 +127,7 @@ func (p *parser) stretchAfter(info *lineInfo) bool {
 		p.accept("of")
 		p.accept("the")
 	}
-	if save == p.next || !then && !p.peek().is("on", "every", "foll", "next", "following") || !p.scheduleAhead() {
+	if save == p.next || !then && !p.peek().among("on every foll next following") || !p.scheduleAhead() {
 		p.next = save
 		return false
 	}
@@ -137,7 +137,7 @@ func (p *parser) stretchAfter(info *lineInfo) bool {
 // onListed reads "of 3rd, 7th and 13th rows": on each of them, counted from here.
 func (p *parser) onListed(info *lineInfo) bool {
 	i := p.next
-	for p.tokens[i].is("on", "in", "of", "the") {
+	for p.tokens[i].among("on in of the") {
 		i++
 	}
 	end, ranges := p.ordinals(i, true)
@@ -189,7 +189,7 @@ func (p *parser) sentenceBroken(from int32) bool {
 
 // stretchOfRows reads one stretch of a schedule: of a row of the text that is named, and worked rather than repeated.
 func (p *parser) stretchOfRows(named, worked bool) (shapings, bool) {
-	for p.accept("on", "in", "at", "of", "the", "work", ",") {
+	for p.acceptAmong("on in at of the work ,") {
 	}
 	if p.sideRowsAt(p.next) {
 		p.accept("all")
@@ -214,7 +214,7 @@ func (p *parser) stretchOfRows(named, worked bool) (shapings, bool) {
 	case p.peek().is("alt", "alternate") && p.ahead(1).row():
 		p.next += 2
 		s.interval, ok = []int{2}, true
-	case p.accept("foll", "following", "alt", "alternate"):
+	case p.acceptAmong("foll following alt alternate"):
 		ok = p.followingRows(&s)
 	default: // "5th and every foll 6th row"
 		if ok = p.interval(&s); ok {
@@ -249,11 +249,11 @@ func (p *parser) intoPattern() {
 	}
 	save := p.next
 	p.next++
-	if p.accept("taking", "working", "keeping", "bringing", "incorporating") {
+	if p.acceptAmong("taking working keeping bringing incorporating") {
 		for n := 0; n < 8 && !p.endsAt(p.next) && !p.peek().is(",", ")"); n++ {
 			p.next++
 		}
-		if patt := p.tokens[p.next-1]; patt.is("patt", "pattern", "correct", "pat", "st", "rib") && p.accept(",", ")") {
+		if patt := p.tokens[p.next-1]; patt.among("patt pattern correct pat st rib") && p.accept(",", ")") {
 			return
 		}
 	}
@@ -263,16 +263,16 @@ func (p *parser) intoPattern() {
 // newIntoPattern is the index after "working the extra sts into the pattern" after a change; 0 if that
 // is not what comes next.
 func (p *parser) newIntoPattern() int {
-	if !p.peek().is("working", "taking", "bringing", "incorporating", "knitting", "work") {
+	if !p.peek().among("working taking bringing incorporating knitting work") {
 		return 0
 	}
 	into := false
 	i := p.next + 1
-	for ; p.tokens[i].stitches() || p.tokens[i].is("the", "extra", "new", "increased", "inc", "inc'd", "added", "all", "these", "into", "in",
-		"patt", "pattern", "rib", "lace"); i++ {
+	for ; p.tokens[i].stitches() || p.tokens[i].among("the extra new increased inc inc'd added all these into in "+
+		"patt pattern rib lace"); i++ {
 		into = into || p.tokens[i].is("into")
 	}
-	if !into || !p.clauseStopsAt(i) || !p.tokens[i-1].is("patt", "pattern", "rib", "lace") {
+	if !into || !p.clauseStopsAt(i) || !p.tokens[i-1].among("patt pattern rib lace") {
 		return 0
 	}
 	return i
@@ -354,7 +354,7 @@ func (p *parser) andEvery(s *shapings) bool {
 func (p *parser) someFollowing() bool {
 	end, _ := p.sizedEnd(p.next)
 	return end != 0 && p.tokens[end].is("foll", "following") &&
-		(p.tokens[end+1].is("alt", "alternate", "rows", "row", "rnds", "rs", "ws") || p.nthAhead(end+1))
+		(p.tokens[end+1].among("alt alternate rows row rnds rs ws") || p.nthAhead(end+1))
 }
 
 // followingRows reads what stands after "foll": "6 (7) alt rows", "4th row", "alt row".

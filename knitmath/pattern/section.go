@@ -183,7 +183,7 @@ func (p *parser) frontWord(i int) bool {
 		return false
 	}
 	return p.front(i) ||
-		t.is("stitch", "to", "you", "special", "pattern", "row", "how", "before", "st", "helpful", "knitting") && p.frontPhrase(i)
+		t.among("stitch to you special pattern row how before st helpful knitting") && p.frontPhrase(i)
 }
 
 // frontPhrase reports whether front matter begins with several words.

@@ -3,7 +3,7 @@ package pattern
 // shapedInLast reports whether brackets say what is done in the last of the rows before
 // them: "knit 2 rows (dec 1 st on last row)".
 func (p *parser) shapedInLast() bool {
-	if !p.ahead(1).is("dec", "inc", "decrease", "increase", "decreasing", "increasing") {
+	if !p.ahead(1).among("dec inc decrease increase decreasing increasing") {
 		return false
 	}
 	for n := 2; n < 16; n++ {

@@ -7,7 +7,7 @@ func (p *parser) shapeTitle(line *Line) bool {
 		if p.peek().kind != tokenWord || alarming(p.peek().text) {
 			return false
 		}
-		if p.peek().is("as", "like", "until", "to", "however") {
+		if p.peek().among("as like until to however") {
 			p.next = p.sentenceEnd(p.next)
 			p.ask(ReasonUnread, from.to(p.last()), "what is to be done here? it may change the count, and cannot be read")
 			line.info.kind = lineUnread
@@ -23,7 +23,7 @@ func (p *parser) shapeTitle(line *Line) bool {
 // shapedRow passes over what a row is worked in that a change is made in: "purl 1
 // row,", "work in patt across,", "k,".
 func (p *parser) shapedRow() bool {
-	if !p.peek().is("work", "knit", "k", "purl", "p", "rib", "cont", "continue", "patt") {
+	if !p.peek().among("work knit k purl p rib cont continue patt") {
 		return false
 	}
 	save := p.next
@@ -36,13 +36,13 @@ func (p *parser) shapedRow() bool {
 			p.next = end
 		}
 	}
-	for p.accept("across", "one", "row", "rnd", "round", "to", "end", "all", "sts", "even", "in", "patt", "pattern", "a") ||
+	for p.acceptAmong("across one row rnd round to end all sts even in patt pattern a") ||
 		p.peek().kind == tokenNumber && p.peek().number == 1 && p.ahead(1).is("row", "rnd", "round") && p.accept(p.peek().text) {
 	}
 	p.accept(",", ";", "-")
 	p.accept("and", "while", "but")
 	p.accept("at", "same")
-	if !p.peek().is("dec", "inc", "decrease", "increase", "decreasing", "increasing") {
+	if !p.peek().among("dec inc decrease increase decreasing increasing") {
 		p.next = save
 		return false
 	}
@@ -66,7 +66,7 @@ func (p *parser) changeSign() int {
 // narrowed passes over "narrow" and "take in" of old booklets before words of where or how: a stitch is taken off there.
 func (p *parser) narrowed() bool {
 	n := 1 + bit(p.peek().is("take"))
-	if p.onlyRows || !p.peek().is("narrow") && !(p.peek().is("take") && p.ahead(1).is("in")) || !p.ahead(n).is("by", "at", "each", "both") {
+	if p.onlyRows || !p.peek().is("narrow") && !(p.peek().is("take") && p.ahead(1).is("in")) || !p.ahead(n).among("by at each both") {
 		return false
 	}
 	p.next += n
@@ -107,11 +107,11 @@ func (p *parser) twoTogether() bool {
 // togetherEnd is the index after "k2tog", "work 2 tog" at token i; 0 if that is not what stands there.
 func (p *parser) togetherEnd(i int) int {
 	switch {
-	case p.tokens[i].is("k2tog", "p2tog", "ssk", "skp", "skpo"):
+	case p.tokens[i].among("k2tog p2tog ssk skp skpo"):
 		return i + 1
 	case p.tokens[i].is("working", "knitting", "purling") && p.togetherEnd(i+1) != 0:
 		return p.togetherEnd(i + 1)
-	case p.tokens[i].is("k", "p", "work", "knit", "purl", "knitting", "working", "purling") && p.tokens[i+1].is2() &&
+	case p.tokens[i].among("k p work knit purl knitting working purling") && p.tokens[i+1].is2() &&
 		p.tokens[i+2].is("tog", "together"):
 		return i + 3
 	}
@@ -125,12 +125,12 @@ func (t *token) is2() bool { return t.kind == tokenNumber && t.number == 2 || t.
 // the place before its verb.
 func (p *parser) ledTogether(i int) bool {
 	t := &p.tokens[i]
-	return p.endsAt(i) || t.is("on", "every", "once", "twice") || t.is(",") && !p.startsItem(i+1)
+	return p.endsAt(i) || t.among("on every once twice") || t.is(",") && !p.startsItem(i+1)
 }
 
 // placeAt reports whether a place begins at token i.
 func (p *parser) placeAt(i int) bool {
-	return p.tokens[i].is("each", "both", "evenly", "at", "either", "across")
+	return p.tokens[i].among("each both evenly at either across")
 }
 
 // where reads where in its row the change is made.
@@ -152,7 +152,7 @@ func (p *parser) where(info *lineInfo, from span) (place, bool) {
 			p.ofEvery()
 		case p.accept("evenly", "spaced", "equally"):
 			w.spread, w.said = true, true
-		case w.spread && p.accept("across", "over", "along", "around", "in", "spaced", "on"):
+		case w.spread && p.acceptAmong("across over along around in spaced on"):
 			if !p.lastOfRows() {
 				p.acceptAny(wholeRow)
 			}

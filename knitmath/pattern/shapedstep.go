@@ -6,7 +6,7 @@ func (p *parser) markersAfter() bool {
 		if n > 0 && p.ordinalEnd(p.next+n-1) == p.next+n+1 {
 			continue // the "st" of "every 21st row"
 		}
-		if p.ahead(n).is("marker", "markers", "m", "raglan", "raglans", "st", "seam", "underarm", "centre", "center") {
+		if p.ahead(n).among("marker markers m raglan raglans st seam underarm centre center") {
 			return true
 		}
 	}

@@ -142,7 +142,7 @@ func (p *parser) howMany(s *saidShaping) bool {
 		return false
 	}
 	s.said = true
-	p.accept("st", "sts", "stitch", "stitches")
+	p.acceptAmong("st sts stitch stitches")
 	if p.peek().is("on", "in", "over") && p.anyOf(p.next, p.next+4, "last") {
 		p.ofEvery()
 	}

@@ -9,12 +9,12 @@ func (p *parser) sizesNamed() int {
 		if p.namesInLine(i) {
 			return len(p.names)
 		}
-		if !p.tokens[i].is("size", "sizes") || i > 0 && p.tokens[i-1].kind != tokenNewline && !p.tokens[i-1].is("finished", "women's", "to",
+		if !p.tokens[i].is("size", "sizes") || i > 0 && p.tokens[i-1].kind != tokenNewline && !p.tokens[i-1].among("finished women's to "+
 			"in") {
 			continue
 		}
 		j := i + 1
-		for p.tokens[j].is(":", "-", "are", "to", "fit") {
+		for p.tokens[j].among(": - are to fit") {
 			j++
 		}
 		if p.tokens[j].kind == tokenNewline {
@@ -76,7 +76,7 @@ func (p *parser) rangeOfAges(i int) bool {
 	if before.kind != tokenNumber || after.kind != tokenNumber || before.end != p.tokens[i].start || after.start != p.tokens[i].end {
 		return false
 	}
-	return !p.tokens[i-2].is("-") && p.tokens[i+2].is("(", "[", ",", ")", "]", "/", ":", ";", "months", "mths", "m", "mo", "years", "yrs")
+	return !p.tokens[i-2].is("-") && p.tokens[i+2].among("( [ , ) ] / : ; months mths m mo years yrs")
 }
 
 // withName adds a name to a list, if there is one.
@@ -89,7 +89,7 @@ func withName(names []string, name string) []string {
 
 // partsNames reports whether a token parts the names of sizes.
 func (t *token) partsNames() bool {
-	return t.is("(", "[", "{", ")", "]", "}", ",", ":", ";", "/", "and", ".", "-")
+	return t.among("( [ { ) ] } , : ; / and . -")
 }
 
 // nameLength is how many tokens from i on spell a name, 0 if they do not.

@@ -10,7 +10,7 @@ func (p *parser) sizesAt(i int) (mask uint32, end int) {
 		i++
 	}
 	led := p.tokens[i].is("for", "in", "on")
-	for p.tokens[i].is("for", "in", "on", "the") {
+	for p.tokens[i].among("for in on the") {
 		i++
 	}
 	if p.tokens[i].is("size", "sizes") && p.tokens[i+1].is("-") && p.names != nil {
@@ -42,7 +42,7 @@ func (p *parser) sizesSaidEnd(i int, closer string, led bool) int {
 		return 0
 	case closer != "":
 		return i + 1 + bit(p.tokens[i+1].is(":", "-"))
-	case t.is(":", "-", ",", ".", ";", ")", "]"):
+	case t.among(": - , . ; ) ]"):
 		return i + 1
 	case only, led && directing[t.text], t.kind == tokenNewline, t.kind == tokenEnd: // "For the 3rd size work 2 rows"
 		return i
@@ -76,7 +76,7 @@ func (p *parser) sizeSet(i int) (mask uint32, end int) {
 
 // allSizes is the index after "all sizes", "both sizes" at token i; 0 if that is not what stands there.
 func (p *parser) allSizes(i int) int {
-	if !p.tokens[i].is("all", "both", "every", "each") {
+	if !p.tokens[i].among("all both every each") {
 		return 0
 	}
 	if i++; p.tokens[i].howMany() == p.sizes {
@@ -115,7 +115,7 @@ func (p *parser) sizesByOrdinal(i int) (mask uint32, end int) {
 		}
 		mask |= 1<<n - 1<<(from-1)
 		from, i = 0, next
-		for ; p.tokens[i].is(",", "and", "&", "/", "(", ")", "[", "]", "or", "-", "to", "through"); i++ {
+		for ; p.tokens[i].among(", and & / ( ) [ ] or - to through"); i++ {
 			if p.tokens[i].is("-", "to", "through") {
 				from = n
 			}
@@ -140,13 +140,13 @@ func (p *parser) sizesByDegree(i int) (mask uint32, end int) {
 	if !p.tokens[end].is("size", "sizes") || p.tokens[end].is("sizes") != (said && n > 1) || n >= p.sizes {
 		return 0, 0
 	}
-	if !said && p.sizes != 2 && t.is("smaller", "larger", "bigger", "small", "large", "big") { // which of them?
+	if !said && p.sizes != 2 && t.among("smaller larger bigger small large big") { // which of them?
 		return 0, 0
 	}
 	mask = 1<<n - 1
 	switch {
-	case t.is("smallest", "smaller", "small", "first"):
-	case t.is("largest", "larger", "large", "bigger", "big", "biggest", "last"):
+	case t.among("smallest smaller small first"):
+	case t.among("largest larger large bigger big biggest last"):
 		mask <<= p.sizes - n
 	case t.is("middle") && (p.sizes-n)%2 == 0:
 		mask <<= (p.sizes - n) / 2
@@ -158,7 +158,7 @@ func (p *parser) sizesByDegree(i int) (mask uint32, end int) {
 
 // agesNamed reports whether all sizes are named by ages, "Sizes 2 (4, 6) years", up to token i.
 func (p *parser) agesNamed(mask uint32, i int) bool {
-	return mask == 1<<p.sizes-1 && p.sizes > 1 && p.tokens[i].is("years", "yrs", "months", "mths")
+	return mask == 1<<p.sizes-1 && p.sizes > 1 && p.tokens[i].among("years yrs months mths")
 }
 
 // sizeMask is "M", "1 and 2", "L, XL and 2XL", "M (L)", "1-3" at token i.
@@ -190,7 +190,7 @@ func (p *parser) partsSizes(i int, open *int) bool {
 	case t.is("(", "[") && p.sizeStands(i+1):
 		*open++
 	default:
-		return t.is(",", "and", "&", "or", "/", ":", ";") && (p.sizeStands(i+1) || t.is(",") && then.is("and", "&") && p.sizeStands(i+2))
+		return t.among(", and & or / : ;") && (p.sizeStands(i+1) || t.is(",") && then.is("and", "&") && p.sizeStands(i+2))
 	}
 	return true
 }

@@ -6,7 +6,7 @@ import "strings"
 func (p *parser) sizesByList(i int) (mask uint32, end int) {
 	for size := 0; i < len(p.tokens)-1; {
 		switch t := &p.tokens[i]; {
-		case t.is("(", ")", "[", "]", ","):
+		case t.among("( ) [ ] ,"):
 			i++
 		case t.is("-"):
 			size++

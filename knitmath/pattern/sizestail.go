@@ -3,7 +3,7 @@ package pattern
 // sizesInTail reads "on second size only", "for sizes M and L only" after a direction: it is for those.
 func (p *parser) sizesInTail(info *lineInfo) bool {
 	i := p.next
-	if p.sizes < 2 || p.forSizes != 0 || p.onlyRows || !p.tokens[i].is("on", "for", "in", "(", ",") {
+	if p.sizes < 2 || p.forSizes != 0 || p.onlyRows || !p.tokens[i].among("on for in ( ,") {
 		return false
 	}
 	bracket := p.tokens[i].is("(")

@@ -41,7 +41,7 @@ func (p *parser) someSizesOnly(i int) bool {
 // not among them.
 func (p *parser) unknownSizes() bool {
 	i := p.next
-	for p.tokens[i].is("the", "for", "in", "on", "(", "[") {
+	for p.tokens[i].among("the for in on ( [") {
 		i++
 	}
 	if p.tokens[i].howMany() > 0 {
@@ -49,7 +49,7 @@ func (p *parser) unknownSizes() bool {
 	}
 	named := p.tokens[i].is("size", "sizes") && p.tokens[i+1].kind == tokenWord
 	if !named && !p.sizesLed(i) && !p.someSizesOnly(i) &&
-		!(p.tokens[i].is("larger", "smaller", "bigger", "middle", "other", "some", "largest", "smallest") &&
+		!(p.tokens[i].among("larger smaller bigger middle other some largest smallest") &&
 			p.tokens[i+1].is("sizes", "size")) {
 		return false
 	}

@@ -42,7 +42,7 @@ func (v *sizeVotes) give(sizes, weight int) { v.votes[min(sizes, MaxSizes)] += w
 func (p *parser) voteNumber(v *sizeVotes, i int) int {
 	end, n := p.sizedEnd(i)
 	switch {
-	case n == 2 && p.endsAt(end) && (p.tokens[i-1].is("x", "×", "as", "like") || p.tokens[i-1].row()):
+	case n == 2 && p.endsAt(end) && (p.tokens[i-1].among("x × as like") || p.tokens[i-1].row()):
 		return end - 1 // "(k6, k2tog) x 12 (84)": the count after the row
 	case n > 1 && p.tokens[i-1].is("(") && p.tokens[i+1].is("-"):
 		v.weak[min(n, MaxSizes)] += 2

@@ -42,7 +42,7 @@ func (p *parser) star() (Step, bool) {
 // are brackets.
 func (p *parser) starredTimes(steps []Step, from span, depth int) (Step, bool) {
 	if len(steps) == 0 || !p.timesAt(p.next) && strokeTimes(p.peek()) == 0 &&
-		!p.peek().is("once", "twice", "x", "to", "across", "around") && p.wayEnd(p.next) == 0 ||
+		!p.peek().among("once twice x to across around") && p.wayEnd(p.next) == 0 ||
 		p.peek().is("x") && p.ahead(1).kind != tokenNumber {
 		return Step{}, false
 	}
@@ -68,7 +68,7 @@ func (p *parser) starRepeatAt(i int) bool {
 	switch t := &p.tokens[i]; {
 	case t.is("rep", "repeat"):
 		return true
-	case t.is("work", "knit", "cont", "continue"):
+	case t.among("work knit cont continue"):
 		return p.tokens[i+1].is("from") && p.tokens[i+2].kind == tokenStar
 	case t.is("from"):
 		return p.tokens[i+1].kind == tokenStar
@@ -82,9 +82,9 @@ func (p *parser) starRepeat(star token) bool {
 		p.mistake(ReasonOpenStar, star.span, "no \"rep from "+star.text+"\" follows in this row")
 		return false
 	}
-	p.accept("rep", "repeat", "work", "knit", "cont", "continue")
+	p.acceptAmong("rep repeat work knit cont continue")
 	p.skipLineBreak()
-	if !p.accept("from", "between", "bet", "fr", "the") && p.peek().kind != tokenStar {
+	if !p.acceptAmong("from between bet fr the") && p.peek().kind != tokenStar {
 		return true
 	}
 	p.skipLineBreak()
@@ -247,10 +247,10 @@ func (p *parser) lastRepSaid() (omitted, ok bool) {
 	p.accept(",", ";")
 	p.accept("but")
 	omitted = p.peek().is("omitting")
-	if !(p.accept("end", "ending", "ends", "omitting") && p.accept("last") && p.accept("rep", "repeat")) {
+	if !(p.acceptAmong("end ending ends omitting") && p.accept("last") && p.accept("rep", "repeat")) {
 		return false, false
 	}
-	p.accept("with", ",", ":", "at", "as")
+	p.acceptAmong("with , : at as")
 	return omitted, true
 }
 

@@ -21,7 +21,7 @@ func (p *parser) startSaid(i int) int {
 				return i + 1
 			}
 			return 0
-		case t.is("for", "as", "to", "mark", "marks", "indicate", "the", "a", "new", "this", "that", "it", "is", "now", "will", "be", "becomes",
+		case t.among("for as to mark marks indicate the a new this that it is now will be becomes " +
 			"here"):
 			i++
 		default:
@@ -52,7 +52,7 @@ func (p *parser) markerLast(i int) bool {
 	if !p.tokens[i].is(",", ";", "and") {
 		return false
 	}
-	for p.tokens[i].is(",", ";", "and", "then") {
+	for p.tokens[i].among(", ; and then") {
 		i++
 	}
 	switch {

@@ -30,9 +30,9 @@ func (p *parser) patternHeading(i, end int) bool {
 	named, counted := false, !p.began && p.countCloses(i, end)
 	for n := i; n < min(end, i+24); n++ {
 		switch t := &p.tokens[n]; {
-		case t.is("multiple", "mult", "odd", "even", "panel", "worked", "any"):
+		case t.among("multiple mult odd even panel worked any"):
 			counted = true
-		case t.is("stitch", "pattern", "patt", "rib", "lace", "st", "ribbing", "cable", "texture", "border"):
+		case t.among("stitch pattern patt rib lace st ribbing cable texture border"):
 			named = true
 		case t.kind == tokenStar:
 			return false
@@ -62,7 +62,7 @@ func (p *parser) beginPattern(i, end int, text string) {
 	var words []string
 	for n := i; n < end; n++ {
 		t := &p.tokens[n]
-		if t.is("(", ":", ",", "-") || t.kind == tokenNumber {
+		if t.among("( : , -") || t.kind == tokenNumber {
 			break
 		}
 		if t.kind == tokenWord && !nameless[t.text] {

@@ -16,7 +16,7 @@ func (p *parser) stitchPhrase(i int) (m meaning, end int) {
 		return named(map[bool]string{false: "yb", true: "wyif"}[front], 0, 0), end
 	}
 	switch t := &p.tokens[i]; {
-	case t.is("k", "knit", "p", "purl", "k1", "p1"):
+	case t.among("k knit p purl k1 p1"):
 		return p.intoLoops(i)
 	case t.is("inc", "increase"):
 		return p.incInto(i)
@@ -100,7 +100,7 @@ func (p *parser) loopsNamed(i int) (loops int, front bool, end int) {
 			break
 		}
 		end = i + 1
-		for p.tokens[i+1].is(",", "and", "&", "then", "the") {
+		for p.tokens[i+1].among(", and & then the") {
 			i++
 		}
 	}
@@ -115,7 +115,7 @@ func (p *parser) oneStitchEnd(i int) int {
 		"a", "edge")
 	for p.acceptedAt(&i, "centre", "center", "edge", "marked") {
 	}
-	if !p.tokens[i].is("st", "stitch") || !named && !p.tokens[i-1].is("the", "that", "this", "marked") {
+	if !p.tokens[i].is("st", "stitch") || !named && !p.tokens[i-1].among("the that this marked") {
 		return 0
 	}
 	return i + 1
@@ -129,7 +129,7 @@ func (p *parser) belowEnd(i int) int {
 	}
 	for p.acceptedAt(&i, "the", "centre", "center", "middle", "of", "next", "st", "stitch", "in", "row", "one") {
 	}
-	if !p.tokens[i].is("below") || p.tokens[i-1].is("in", "into", "through", "the") {
+	if !p.tokens[i].is("below") || p.tokens[i-1].among("in into through the") {
 		return 0
 	}
 	return i + 1
@@ -152,7 +152,7 @@ func (p *parser) incInto(i int) (m meaning, end int) {
 				return named("kfbf", 1, 3), end
 			}
 			return twiceInto(purl), end
-		case !t.is("1", "one", "once", "st", "sts", "stitch", "kwise", "knitwise"):
+		case !t.among("1 one once st sts stitch kwise knitwise"):
 			return meaning{}, 0
 		}
 	}
@@ -163,14 +163,14 @@ func (p *parser) strandLifted(i int) (m meaning, end int) {
 	strand := 0
 	for n := i + 1; n < i+16; n++ {
 		switch t := &p.tokens[n]; {
-		case t.is("strand", "loop", "bar", "thread"):
+		case t.among("strand loop bar thread"):
 			strand = n
-		case t.is("and", "then", "&") && strand > 0 && p.tokens[n+1].is("k", "knit", "p", "purl", "work", "k1", "p1"):
-			for n += 2; p.tokens[n].is("it", "this", "into", "in", "the", "back", "of", "loop", "tbl", "through", "twisted", "1", "as", "a",
-				"st", "stitch",
-				"knitwise", "purlwise"); n++ {
+		case t.is("and", "then", "&") && strand > 0 && p.tokens[n+1].among("k knit p purl work k1 p1"):
+			for n += 2; p.tokens[n].among("it this into in the back of loop tbl through twisted 1 as a " +
+				"st stitch " +
+				"knitwise purlwise"); n++ {
 			}
-			if p.tokens[n-1].is("k", "knit", "p", "purl", "work") {
+			if p.tokens[n-1].among("k knit p purl work") {
 				return meaning{}, 0
 			}
 			return ofOp(stitch.M1), n
@@ -189,18 +189,18 @@ func (p *parser) passedPhrase(i int) (m meaning, end int) {
 	both, slipped := false, false
 	for ; !p.tokens[i].is("over"); i++ {
 		switch t := &p.tokens[i]; {
-		case t.is("both", "2", "two", "sts", "stitches"):
+		case t.among("both 2 two sts stitches"):
 			both = true
-		case t.is("sl", "slip", "slipped", "it", "them"):
+		case t.among("sl slip slipped it them"):
 			slipped = true
-		case !t.is("the", "st", "stitch", "these", "that", "1", "one"):
+		case !t.among("the st stitch these that 1 one"):
 			return meaning{}, 0
 		}
 	}
 	if !slipped {
 		return meaning{}, 0
 	}
-	for i++; p.tokens[i].is("it", "them", "this", "st", "stitch", "knit", "knitted", "worked", "the") && !p.tokens[i+1].is("number"); i++ {
+	for i++; p.tokens[i].among("it them this st stitch knit knitted worked the") && !p.tokens[i+1].is("number"); i++ {
 	}
 	for p.tokens[i-1].is("knit", "the") { // it is the next stitch
 		i--
@@ -218,7 +218,7 @@ func (p *parser) cablePhrase(i int) (m meaning, end int) {
 		i++
 		n = int(p.tokens[i].number)
 	}
-	if n < 2 || n > MaxTakes || !p.tokens[i+1].is("front", "back", "left", "right", "forward", "f", "b", "l", "r") {
+	if n < 2 || n > MaxTakes || !p.tokens[i+1].among("front back left right forward f b l r") {
 		return meaning{}, 0
 	}
 	return named("c"+strconv.Itoa(n)+p.tokens[i+1].text[:1], int16(n), int16(n)), i + 2
@@ -266,7 +266,7 @@ func (p *parser) wiseEnd(i int) (wise string, end int) {
 			i++
 		}
 	}
-	asked := p.tokens[i-1].is("as", "if", "to", "for")
+	asked := p.tokens[i-1].among("as if to for")
 	switch t := &p.tokens[i]; {
 	case t.is("kwise", "knitwise"), asked && t.is("knit", "k", "k2tog"):
 		wise = "kwise"
@@ -292,7 +292,7 @@ func (p *parser) backLoopEnd(i int) int {
 	}
 	from := i
 	back := false
-	for p.tokens[i].is("the", "back", "backs", "of", "loop", "loops", "st", "sts", "stitch", "stitches", "them", "both") {
+	for p.tokens[i].among("the back backs of loop loops st sts stitch stitches them both") {
 		back = back || p.tokens[i].is("back", "backs")
 		i++
 	}

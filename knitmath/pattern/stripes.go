@@ -12,7 +12,7 @@ func (p *parser) stripes() bool {
 	if colon == 0 || !p.rowsColoured(colon+1) {
 		return false
 	}
-	works := p.tokens[heading].is("work", "working", "cont", "continue", "knit") || !p.stripesLater(colon)
+	works := p.tokens[heading].among("work working cont continue knit") || !p.stripesLater(colon)
 	p.next = colon + 1
 	sum := p.colouredRows()
 	if sum == nil {
@@ -38,7 +38,7 @@ func (p *parser) stripesColon(i int) int {
 	said := false
 	for n := 0; n < 14 && !p.tokens[i].is(":"); n++ {
 		t := &p.tokens[i]
-		said = said || t.is("stripe", "stripes", "striped", "striping")
+		said = said || t.among("stripe stripes striped striping")
 		if t.is("as") && said && p.tokens[i+1].is("foll", "follows") {
 			i++
 		} else if t.kind != tokenWord && !t.is(",") {
@@ -137,7 +137,7 @@ func (p *parser) oneStripe() []int {
 // stripeAfter reports whether the rows of another colour follow, and goes on to them.
 func (p *parser) stripeAfter() bool {
 	save := p.next
-	for p.peek().is(",", ";", "and", "then") || p.peek().kind == tokenNewline && p.peek().number == 1 && p.rowsColoured(p.next) {
+	for p.peek().among(", ; and then") || p.peek().kind == tokenNewline && p.peek().number == 1 && p.rowsColoured(p.next) {
 		p.next++
 	}
 	if save == p.next && p.peek().kind != tokenNewline || !p.rowsColoured(p.next) {

@@ -67,7 +67,7 @@ func (p *parser) tailPart(line *Line) tailKind {
 	case p.endsAt(p.next), p.bracketCloses(), p.anotherAfterClaim(line):
 		return p.tailStop()
 	case info.kind == lineOff && p.offAsFollows(info):
-	case t.is(",", ";", "-", "and", "then", ":", "&", "but", "or", "="):
+	case t.among(", ; - and then : & but or ="):
 		return p.tailJoined(info)
 	case p.changesMeanwhile(info):
 		return tailNext
@@ -130,7 +130,7 @@ func (p *parser) tailWords(line *Line) {
 	t := p.peek()
 	switch {
 	case p.sizesInTail(info), p.edgesInTail(), t.kind == tokenWord && p.acceptEnd(p.colourEnd(p.next)):
-	case t.is("divided", "distributed", "arranged", "split", "spread", "dividing", "distributing", "evenly") && p.overNeedles(info),
+	case t.among("divided distributed arranged split spread dividing distributing evenly") && p.overNeedles(info),
 		p.arrangedInTail(info):
 	case p.flatTold():
 		info.turns = constructionFlat
@@ -139,9 +139,9 @@ func (p *parser) tailWords(line *Line) {
 		p.acceptEnd(p.newIntoPattern()):
 	case t.is("keeping", "maintaining") && p.keptAsSet(), t.is("placing", "removing", "slipping") && p.markerNext():
 		p.toClause()
-	case t.is("ending", "end", "ends", "finishing", "finish", "ended", "after"), p.lastOneTold():
+	case t.among("ending end ends finishing finish ended after"), p.lastOneTold():
 		p.ending(info)
-	case t.is("beg", "beginning", "starting", "start", "begin"):
+	case t.among("beg beginning starting start begin"):
 		p.starting()
 	case t.is("(", "[") && p.acceptEnd(p.remarkEnd(p.next)):
 	default:
@@ -151,7 +151,7 @@ func (p *parser) tailWords(line *Line) {
 
 // edgesInTail passes over "keeping 3 sts at each edge in garter st".
 func (p *parser) edgesInTail() bool {
-	if !p.peek().is("keeping", "with", "maintaining", "working", "knitting", "having", "k", "knit") {
+	if !p.peek().among("keeping with maintaining working knitting having k knit") {
 		return false
 	}
 	end := p.edgesKept(p.next)
@@ -210,7 +210,7 @@ func (p *parser) evenInTail(info *lineInfo) bool {
 		return true
 	}
 	end := p.asOnPart()
-	if info.counts == nil && !(p.tokens[end].is(",") && p.tokens[end+1].is("increasing", "decreasing", "inc", "dec")) {
+	if info.counts == nil && !(p.tokens[end].is(",") && p.tokens[end+1].among("increasing decreasing inc dec")) {
 		return false
 	}
 	if end != 0 {
@@ -243,7 +243,7 @@ func (p *parser) asOnPart() int {
 // asOnPartAt is the index after such words at token i, whatever follows.
 func (p *parser) asOnPartAt(i int) int {
 	i = p.phraseEnd(i, asOn)
-	for p.tokens[i].is("the", "a", "left", "right", "first", "second", "other") {
+	for p.tokens[i].among("the a left right first second other") {
 		i++
 	}
 	if i == 0 || !draft.Part(p.tokens[i].text) {
@@ -283,7 +283,7 @@ func (p *parser) nextClause() bool {
 		return true
 	}
 	return p.labelEnd(p.next) != 0 || p.calledNext() || p.moreEdgesAt() || p.pickedUpAt(p.next) || p.bareRepeatAt(p.next) ||
-		p.directionAhead() || p.startsItem(p.next) && !t.is("inc", "dec", "m", "rib") &&
+		p.directionAhead() || p.startsItem(p.next) && !t.among("inc dec m rib") &&
 		!(t.is("(", "[") && p.remarkEnd(p.next) != 0)
 }
 

@@ -36,7 +36,7 @@ func (p *parser) lastOneTold() bool {
 	if p.tokens[i].is("the") {
 		i++
 	}
-	if !p.tokens[i].is("last") || !p.tokens[i+1].is("a", "being", "row", "one") {
+	if !p.tokens[i].is("last") || !p.tokens[i+1].among("a being row one") {
 		return false
 	}
 	p.next = i
@@ -51,7 +51,7 @@ func (p *parser) endingBefore() int {
 		if t.is("before") {
 			return p.markerAt(i + 1)
 		}
-		if t.kind == tokenWord && !t.stitches() && !t.is("last", "rnd", "round", "row", "the", "with") {
+		if t.kind == tokenWord && !t.stitches() && !t.among("last rnd round row the with") {
 			return 0
 		}
 	}
@@ -65,13 +65,13 @@ func (p *parser) endingEach() int {
 	if !p.tokens[i].is("each", "every", "all") {
 		return 0
 	}
-	for i++; p.tokens[i].is("right", "wrong", "side", "rs", "ws", "other", "row", "rows", "rnd", "rnds", "round"); i++ {
+	for i++; p.tokens[i].among("right wrong side rs ws other row rows rnd rnds round"); i++ {
 	}
 	if !p.tokens[i-1].row() || !p.tokens[i].is("with", "in") {
 		return 0
 	}
 	i++
-	if p.tokens[i].is("k", "p", "knit", "purl") && p.tokens[i+1].kind == tokenNumber {
+	if p.tokens[i].among("k p knit purl") && p.tokens[i+1].kind == tokenNumber {
 		i += 2
 	} else if base, _, _, ok := split(p.tokens[i].text); ok && (base == "k" || base == "p") {
 		i++
@@ -102,7 +102,7 @@ func (p *parser) endingSide(info *lineInfo) bool {
 			info.endSide = side
 			return true
 		}
-		if i > p.next && i < p.next+6 && p.tokens[i].is("k", "knit", "p", "purl") && p.tokens[i+1].row() {
+		if i > p.next && i < p.next+6 && p.tokens[i].among("k knit p purl") && p.tokens[i+1].row() {
 			p.next = i + 2
 			return true
 		}
@@ -116,14 +116,14 @@ func (p *parser) endingRow(i int) (end int, row int32) {
 	if !p.tokens[i].is("with", "on", "after") {
 		return 0, 0
 	}
-	for i++; p.tokens[i].is("a", "an", "the", "rib", "patt", "pattern", "chart", "garter"); i++ {
+	for i++; p.tokens[i].among("a an the rib patt pattern chart garter"); i++ {
 	}
 	if p.tokens[i].row() && p.tokens[i+1].kind == tokenNumber {
 		return i + 2, p.tokens[i+1].number
 	}
 	if end := p.ordinalEnd(i); end != 0 {
 		row := int32(p.ordinalValue(i))
-		for ; p.tokens[end].is("rib", "patt", "pattern", "chart"); end++ {
+		for ; p.tokens[end].among("rib patt pattern chart"); end++ {
 		}
 		if p.tokens[end].row() {
 			return end + 1, row
@@ -143,7 +143,7 @@ func (p *parser) stockingSide(info *lineInfo, from int) {
 	side, last := stitch.SideUnspecified, info.endSide
 	for i := from; i < p.next; i++ {
 		t := &p.tokens[i]
-		first = first && !t.is("ending", "end", "ends", "finishing", "finish") // which is of the last row
+		first = first && !t.among("ending end ends finishing finish") // which is of the last row
 		if t.is("rev", "reverse", "reversed") {
 			return
 		}
@@ -212,7 +212,7 @@ func (p *parser) whichStitch() bool {
 // others; 0 if that is not what stands here.
 func (p *parser) rowsBetween() int {
 	i := p.next
-	for p.tokens[i].is("the", "all", "work", "working", "other", "plain") {
+	for p.tokens[i].among("the all work working other plain") {
 		i++
 	}
 	if !p.tokens[i].row() && !(i > 0 && p.tokens[i-1].row() && i == p.next) {
@@ -227,7 +227,7 @@ func (p *parser) rowsBetween() int {
 	if !p.tokens[i].is("between", "in-between") {
 		return 0
 	}
-	for i++; p.tokens[i].is("are", "worked", "is", "work", "them"); i++ {
+	for i++; p.tokens[i].among("are worked is work them"); i++ {
 	}
 	if p.tokens[i].is("even", "plain", "straight") {
 		i++
@@ -242,14 +242,14 @@ func (p *parser) rowsBetween() int {
 // finished piece; 0 if that is not what stands here.
 func (p *parser) staysHeld() int {
 	i := p.next
-	for p.tokens[i].is("its", "their", "the", "these", "other") {
+	for p.tokens[i].among("its their the these other") {
 		i++
 	}
 	end, _ := p.sizedEnd(i)
-	if end == 0 || !p.tokens[end].stitches() || !p.tokens[end+1].is("stay", "remain", "wait", "rest") {
+	if end == 0 || !p.tokens[end].stitches() || !p.tokens[end+1].among("stay remain wait rest") {
 		return 0
 	}
-	for i = end + 2; p.tokens[i].is("on", "hold", "the", "a", "holder", "holders", "waste", "yarn", "for", "until", "later") ||
+	for i = end + 2; p.tokens[i].among("on hold the a holder holders waste yarn for until later") ||
 		p.tokens[i].kind == tokenWord && draft.Part(p.tokens[i].text); i++ {
 	}
 	if !p.clauseStopsAt(i) {

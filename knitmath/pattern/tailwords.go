@@ -13,7 +13,7 @@ func (p *parser) atSameTime() {
 		n++
 	}
 	end := n
-	if p.tokens[end].is("while", "whilst", "but", "also") {
+	if p.tokens[end].among("while whilst but also") {
 		end++
 	}
 	if phrase := p.phraseEnd(end, sameTimes); phrase != 0 {
@@ -28,7 +28,7 @@ func (p *parser) atSameTime() {
 	if lead := p.phraseEnd(end, shapingLeads); lead != 0 {
 		end = lead
 	}
-	if p.tokens[end].is("dec", "inc", "decrease", "increase", "decreasing", "increasing") {
+	if p.tokens[end].among("dec inc decrease increase decreasing increasing") {
 		p.next, p.sameTime = end, true
 	}
 }
@@ -103,7 +103,7 @@ func (p *parser) flatTold() bool {
 		return true
 	}
 	i := p.next
-	if p.tokens[i].is("working", "worked", "work", "knitting") {
+	if p.tokens[i].among("working worked work knitting") {
 		i++
 	}
 	if !p.tokens[i].is("back") || !p.tokens[i+1].is("and") || !p.tokens[i+2].is("forth", "forwards", "forward") {
@@ -123,7 +123,7 @@ func (p *parser) flatTold() bool {
 func (p *parser) keptAsSet() bool {
 	for n := 1; n < 8; n++ {
 		t := p.ahead(n)
-		if t.is("set", "correct", "est", "established", "sequence") {
+		if t.among("set correct est established sequence") {
 			return true
 		}
 		if t.kind != tokenWord || alarming(t.text) || t.stitches() {
@@ -136,7 +136,7 @@ func (p *parser) keptAsSet() bool {
 // toClause passes over all up to a comma or the end of the sentence.
 func (p *parser) toClause() {
 	from := p.peek().span
-	for !p.endsAt(p.next) && !p.peek().is(",", ";", "(") && (!p.claimAhead() || p.tokens[p.next-1].is("every", "each", "after", "before")) {
+	for !p.endsAt(p.next) && !p.peek().is(",", ";", "(") && (!p.claimAhead() || p.tokens[p.next-1].among("every each after before")) {
 		p.next++
 	}
 	for p.remarkEnd(p.next) != 0 {
@@ -148,12 +148,12 @@ func (p *parser) toClause() {
 // afterWith passes over the words that name yarn or needle after "with" or "using",
 // up to a comma or the end.
 func (p *parser) afterWith() bool {
-	if !p.peek().is("with", "using", "for", "along", "onto", "over", "around", "across", "on", "from", "at", "in", "to", "into") ||
+	if !p.peek().among("with using for along onto over around across on from at in to into") ||
 		p.phraseEnd(p.next, sameTimes) != 0 {
 		return false
 	}
 	i := p.next + 1
-	for ; i < p.next+14 && !p.endsAt(i) && !p.tokens[i].is(",", ";", "(", "and", "then"); i++ {
+	for ; i < p.next+14 && !p.endsAt(i) && !p.tokens[i].among(", ; ( and then"); i++ {
 		if p.changesAfterWith(i) {
 			return false
 		}
@@ -197,8 +197,8 @@ func (p *parser) harmlessWord(kind lineKind) bool {
 		return true
 	case t.kind == tokenNumber:
 		return false
-	case t.is("(", "[", "\"", "/", "%", "'", "+"):
-		return t.is("\"", "/", "%", "'", "+") && p.pass1()
+	case t.among("( [ \" / % ' +"):
+		return t.among("\" / % ' +") && p.pass1()
 	case t.kind != tokenWord, p.edgeWorked(kind):
 		return false
 	case p.untold(p.next):

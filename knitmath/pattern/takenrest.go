@@ -7,7 +7,7 @@ import "example.com/knitmath/knitmath/stitch"
 // words send to where they were put.
 func (p *parser) restSts(i int) (end int, onHolder bool) {
 	from := i
-	for p.tokens[i].is("the", "these", "rem", "remaining", "other", "held", "resting", "left", "right", "neck", "front", "back", "shoulder") {
+	for p.tokens[i].among("the these rem remaining other held resting left right neck front back shoulder") {
 		onHolder = onHolder || p.tokens[i].is("held", "resting")
 		i++
 	}
@@ -15,14 +15,14 @@ func (p *parser) restSts(i int) (end int, onHolder bool) {
 		return 0, false
 	}
 	i++
-	if p.tokens[i].is("left", "held", "resting", "waiting") {
+	if p.tokens[i].among("left held resting waiting") {
 		i++
 	}
 	if p.tokens[i].is("on", "from") {
-		for i++; p.tokens[i].is("a", "the", "your", "first", "second", "spare", "stitch", "waste", "left", "right", "front", "back",
+		for i++; p.tokens[i].among("a the your first second spare stitch waste left right front back " +
 			"other"); i++ {
 		}
-		if !p.tokens[i].is("holder", "holders", "needle", "needles", "yarn", "hold", "thread", "stitch-holder", "pin") {
+		if !p.tokens[i].among("holder holders needle needles yarn hold thread stitch-holder pin") {
 			return 0, false
 		}
 		return i + 1, true
@@ -36,14 +36,14 @@ func (p *parser) restSts(i int) (end int, onHolder bool) {
 // edgeOf is the index after "the neck edge of", to which yarn is joined, at token i; i if that is not what stands there.
 func (p *parser) edgeOf(i int) int {
 	k := i
-	for p.tokens[k].is("the", "neck", "armhole", "inner", "outer", "side", "front", "centre", "center", "left", "right", "beg", "beginning",
+	for p.tokens[k].among("the neck armhole inner outer side front centre center left right beg beginning " +
 		"other") {
 		k++
 	}
 	if p.tokens[k].is("edge", "end") {
 		k++
 	}
-	if k > i && p.tokens[k-1].is("edge", "end", "beg", "beginning") && p.tokens[k].is("of") {
+	if k > i && p.tokens[k-1].among("edge end beg beginning") && p.tokens[k].is("of") {
 		return k + 1
 	}
 	return i
@@ -159,27 +159,27 @@ func (p *parser) onTheseOnly(steps []Step) bool {
 // onTheseEnd is the index after "work on these 10 sts only" at token i, and the token of the
 // number; 0 if that is not what stands there, or if there is no number.
 func (p *parser) onTheseEnd(i int) (numberAt, end int) {
-	if !p.tokens[i].is("work", "working", "cont", "continue", "continuing", "complete", "completing", "finish", "finishing", "and") {
+	if !p.tokens[i].among("work working cont continue continuing complete completing finish finishing and") {
 		return 0, 0
 	}
-	for i++; p.tokens[i].is("work", "working", "cont", "continue", "back", "and", "forth", "in", "rows", "flat"); i++ {
+	for i++; p.tokens[i].among("work working cont continue back and forth in rows flat"); i++ {
 	}
 	if !p.tokens[i].is("on", "over") {
 		return 0, 0
 	}
-	for i++; p.tokens[i].is("these", "this", "those", "the", "first", "last", "set", "of", "group", "heel", "left", "right", "neck"); i++ {
+	for i++; p.tokens[i].among("these this those the first last set of group heel left right neck"); i++ {
 	}
 	if to, _ := p.sizedEnd(i); to != 0 {
 		numberAt, i = i, to
 	}
-	for p.tokens[i].is("heel", "neck", "shoulder", "front", "back") {
+	for p.tokens[i].among("heel neck shoulder front back") {
 		i++
 	}
-	if !p.tokens[i].is("st", "sts", "stitches", "side", "half", "part") {
+	if !p.tokens[i].among("st sts stitches side half part") {
 		return 0, 0
 	}
-	for i++; p.tokens[i].is("of", "neck", "the", "only", "first", "for", "heel", "flap", "back", "front", "shoulder", "side", "left",
-		"right", "this"); i++ {
+	for i++; p.tokens[i].among("of neck the only first for heel flap back front shoulder side left " +
+		"right this"); i++ {
 	}
 	if !p.endsAt(i) && !p.tokens[i].is(",", ";", ":") {
 		return 0, 0

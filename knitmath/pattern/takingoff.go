@@ -6,7 +6,7 @@ func (p *parser) takingOff(line *Line) bool {
 	end := p.sentenceEnd(p.next)
 	i := p.next
 	off := p.tokens[i].is("graft", "kitchener")
-	if p.tokens[i].is("draw", "thread", "pull", "run", "gather", "break", "cut", "fasten") {
+	if p.tokens[i].among("draw thread pull run gather break cut fasten") {
 		for n := i; n < end; n++ {
 			if p.tokens[n].is("through", "thru") {
 				off = true
@@ -70,7 +70,7 @@ func (p *parser) takenAt(i int) int {
 
 // ledTaken reports whether a word before token i says that so many stitches are taken off.
 func (p *parser) ledTaken(i int) bool {
-	return p.tokens[i-1].is("rem", "remaining", "last", "the", "all", "these", "first", "other")
+	return p.tokens[i-1].among("rem remaining last the all these first other")
 }
 
 // ledGrafted reports whether a number at token i, up to its "sts", is of stitches that are grafted: at once after the verb, of
@@ -81,7 +81,7 @@ func (p *parser) ledGrafted(i, sts, first int, others bool) bool {
 
 // setsBefore reports whether "two sets of" stands before token i: there are twice as many.
 func (p *parser) setsBefore(i int) bool {
-	return i > 2 && p.tokens[i-1].is("of") && p.tokens[i-2].is("sets", "lots", "halves") && p.tokens[i-3].is("two", "2", "both", "the")
+	return i > 2 && p.tokens[i-1].is("of") && p.tokens[i-2].is("sets", "lots", "halves") && p.tokens[i-3].among("two 2 both the")
 }
 
 // onEachNeedle reports whether "on each needle", "on both needles" stands at token i.

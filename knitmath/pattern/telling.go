@@ -78,7 +78,7 @@ func (p *parser) unknownOrder(i, end int) bool {
 		if w.kind == tokenWord && tellingWords[w.text] {
 			return false
 		}
-		object = object || n > i && (w.is("the", "these", "those", "all", "each", "both", "this", "a", "an", "it", "them") || w.stitches())
+		object = object || n > i && (w.among("the these those all each both this a an it them") || w.stitches())
 	}
 	return object
 }

@@ -148,7 +148,7 @@ func (c *corrector) putIn(region span, mark string, row int, atEnd bool, fits fu
 // how far, something is repeated.
 func closesBefore(before, t *token) (here, behind bool) {
 	return before.kind != tokenMark && (t.kind == tokenNumber && before.end < t.start ||
-		t.is("once", "twice", "to", "x", "across", "around") ||
+		t.among("once twice to x across around") ||
 		t.kind == tokenEnd), true
 }
 

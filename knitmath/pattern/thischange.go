@@ -4,7 +4,7 @@ package pattern
 // that changed the count in that way.
 func (p *parser) thisChange(info *lineInfo) bool {
 	t, named := p.peek(), p.ahead(1).row()
-	if !t.is("dec", "inc", "decrease", "increase", "shaping", "decreases", "increases", "decreasing", "increasing") ||
+	if !t.among("dec inc decrease increase shaping decreases increases decreasing increasing") ||
 		named && p.lineCalled([]string{nameWord(t.text)}) >= 0 {
 		return false
 	}

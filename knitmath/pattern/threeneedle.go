@@ -3,7 +3,7 @@ package pattern
 // threeNeedle reads "Place front and back with RS together and join 18 sts with a three-needle
 // bind-off": both pieces leave the needles.
 func (p *parser) threeNeedle(line *Line) bool {
-	if p.onlyRows || p.inRow || !p.peek().is("place", "hold", "join", "with", "using", "holding", "put", "work", "turn") {
+	if p.onlyRows || p.inRow || !p.peek().among("place hold join with using holding put work turn") {
 		return false
 	}
 	end := p.sentenceEnd(p.next)
@@ -45,7 +45,7 @@ var threeNeedles = wordings("three-needle bind-off", "3-needle bind-off", "three
 // ontoNeedle reads "Knit the sts of N1 onto N3": where stitches are, which changes no count.
 func (p *parser) ontoNeedle(line *Line) bool {
 	i := p.next
-	if p.onlyRows || p.inRow || !p.tokens[i].is("knit", "k", "work", "slip", "sl", "purl", "move") {
+	if p.onlyRows || p.inRow || !p.tokens[i].among("knit k work slip sl purl move") {
 		return false
 	}
 	for i++; p.tokens[i].is("the", "all"); i++ {
@@ -66,11 +66,11 @@ func (p *parser) ontoNeedle(line *Line) bool {
 // needleAt is the index after "N1", "Needle 3", "the first needle" at token i; 0 if that is not what
 // stands there.
 func (p *parser) needleAt(i int) int {
-	for p.tokens[i].is("the", "first", "second", "third", "fourth", "1st", "2nd", "3rd", "4th", "last", "other") {
+	for p.tokens[i].among("the first second third fourth 1st 2nd 3rd 4th last other") {
 		i++
 	}
 	switch t := &p.tokens[i]; {
-	case t.is("n1", "n2", "n3", "n4"):
+	case t.among("n1 n2 n3 n4"):
 		return i + 1
 	case t.is("needle", "n"):
 		if p.tokens[i+1].kind == tokenNumber {

@@ -7,7 +7,7 @@ func (p *parser) timesAt(i int) bool {
 		return false
 	}
 	t, then := &p.tokens[end], &p.tokens[end+1]
-	return t.is("times", "time", "more", "x") || t.is("additional", "further", "extra") && then.is("times", "time") ||
+	return t.among("times time more x") || t.is("additional", "further", "extra") && then.is("times", "time") ||
 		t.is("(") && then.is("more", "further") && p.tokens[end+2].is(")")
 }
 
@@ -50,7 +50,7 @@ func (p *parser) times() (extent, bool) {
 
 // moreSaid reads "more", "further", "(more)".
 func (p *parser) moreSaid() bool {
-	return p.accept("more", "further", "additional", "extra") || p.acceptAll("(", "more", ")") || p.acceptAll("(", "further", ")")
+	return p.acceptAmong("more further additional extra") || p.acceptAll("(", "more", ")") || p.acceptAll("(", "further", ")")
 }
 
 // manyTimes reads "5 more times", "another 5 times", "a total of 5 times", "5 times in

@@ -46,7 +46,7 @@ func (p *parser) setUpTold() bool {
 // not what stands there, or it is a repeat that is worked.
 func (p *parser) workedAt(i int) int {
 	from := i
-	for p.tokens[i].is("you", "will", "now", "we", "are", "from", "here", "be") {
+	for p.tokens[i].among("you will now we are from here be") {
 		i++
 	}
 	if i > from && p.tokens[i].is("work", "working") || p.tokens[i].is("working") && p.leadsRows(i+1) {
@@ -55,13 +55,13 @@ func (p *parser) workedAt(i int) int {
 	i = from
 	for n := 0; n < 6 && !p.tokens[i].is("worked"); n++ {
 		t := &p.tokens[i]
-		if t.kind != tokenWord || t.is("repeat", "rep", "motif", "patt", "pattern", "chart") ||
+		if t.kind != tokenWord || t.among("repeat rep motif patt pattern chart") ||
 			p.notation(t.text) && !t.is("heel", "toe") {
 			return -1
 		}
 		i++
 	}
-	if !p.tokens[i].is("worked") || i > from && !p.tokens[i-1].is("is", "are", "now", "be") {
+	if !p.tokens[i].is("worked") || i > from && !p.tokens[i-1].among("is are now be") {
 		return -1
 	}
 	return i

@@ -10,7 +10,7 @@ func (p *parser) rowAfterTurn() bool {
 	p.passTurnSigns()
 	// A bracket may hold a remark on the turn, or a count.
 	ok := !p.endsAt(p.next) && !p.claimAhead() && p.remarkEnd(p.next) == 0 && p.labelEnd(p.next) == 0 &&
-		!p.peek().is("leave", "leaving", "place", "placing", "put", "slip", "sl") && p.startsItem(p.next)
+		!p.peek().among("leave leaving place placing put slip sl") && p.startsItem(p.next)
 	_, on := p.onTheseEnd(p.next)
 	ok = ok && on == 0 || p.peek().is("sl", "slip") && p.startsItem(p.next) && !p.heldAfter(p.next)
 	p.next = save
@@ -20,7 +20,7 @@ func (p *parser) rowAfterTurn() bool {
 // turnEnds reports whether ", turn" stands at token i and nothing more of its row: "Knit, turn."
 // is a whole row.
 func (p *parser) turnEnds(i int) bool {
-	for p.tokens[i].is(",", ";", "and", "then") {
+	for p.tokens[i].among(", ; and then") {
 		i++
 	}
 	if !p.tokens[i].is("turn") {
@@ -28,12 +28,12 @@ func (p *parser) turnEnds(i int) bool {
 	}
 	for i++; p.tokens[i].is("the", "work", "piece"); i++ {
 	}
-	return p.endsAt(i) || p.tokens[i].is(",", ";", "(", "and", "then", "-", "leaving")
+	return p.endsAt(i) || p.tokens[i].among(", ; ( and then - leaving")
 }
 
 // passSigns passes over commas and the words that join clauses.
 func (p *parser) passSigns() {
-	for p.peek().is(",", ";", "and", "then", "&") {
+	for p.peek().among(", ; and then &") {
 		p.next++
 	}
 }
@@ -51,7 +51,7 @@ func (p *parser) passTurnSigns() {
 func (p *parser) turnedBefore(i int) bool {
 	for i--; i >= 0; i-- {
 		switch t := &p.tokens[i]; {
-		case t.is("and", ",", ";", "then", "work", "the", "piece"):
+		case t.among("and , ; then work the piece"):
 		default:
 			return t.is("turn", "turning")
 		}

@@ -17,7 +17,7 @@ func (p *parser) turnSpelt() (Step, bool) {
 	if !p.tokens[i].is("next", "st", "stitch") && p.tokens[i].number != 1 {
 		return Step{}, false
 	}
-	for p.tokens[i].is("next", "st", "stitch", "pwise", "purlwise") || p.tokens[i].number == 1 {
+	for p.tokens[i].among("next st stitch pwise purlwise") || p.tokens[i].number == 1 {
 		i++
 	}
 	if i = p.returnedEnd(p.yarnTaken(i)); i == 0 {
@@ -34,17 +34,17 @@ func (p *parser) turnSpelt() (Step, bool) {
 // yarnTaken is the index after "yf," and "bring yarn to front of work," at token i, and the signs around it; that after the signs
 // where no yarn is moved.
 func (p *parser) yarnTaken(i int) int {
-	for p.tokens[i].is(",", ";", "and", "then") {
+	for p.tokens[i].among(", ; and then") {
 		i++
 	}
 	_, end := p.yarnMoved(i)
 	switch {
-	case p.tokens[i].is("yf", "yb", "yfwd", "ybk", "wyif", "wyib"):
+	case p.tokens[i].among("yf yb yfwd ybk wyif wyib"):
 		end = i + 1
 	case end == 0:
 		return i
 	}
-	for p.tokens[end].is(",", ";", "and", "then") {
+	for p.tokens[end].among(", ; and then") {
 		end++
 	}
 	return end
@@ -53,13 +53,13 @@ func (p *parser) yarnTaken(i int) int {
 // returnedEnd is the index after "return sl st to left needle", "slip it back", "sl st back to LH needle" at token i; 0 if that is
 // not what stands there.
 func (p *parser) returnedEnd(i int) int {
-	if !p.tokens[i].is("return", "replace", "sl", "slip", "put", "place", "transfer") {
+	if !p.tokens[i].among("return replace sl slip put place transfer") {
 		return 0
 	}
 	from, back := i, p.tokens[i].is("return", "replace")
-	for i++; p.tokens[i].is("the", "that", "same", "slipped", "sl", "st", "stitch", "it", "back", "to", "onto", "on", "left", "lh", "hand",
-		"left-hand", "needle") || p.tokens[i].number == 1 && i == from+1; i++ {
-		back = back || p.tokens[i].is("back", "left", "lh", "left-hand")
+	for i++; p.tokens[i].among("the that same slipped sl st stitch it back to onto on left lh hand "+
+		"left-hand needle") || p.tokens[i].number == 1 && i == from+1; i++ {
+		back = back || p.tokens[i].among("back left lh left-hand")
 	}
 	if !back {
 		return 0
@@ -77,7 +77,7 @@ func (p *parser) doubleWorked() (Step, bool) {
 	case !p.tokens[i].is("k", "knit", "work"):
 		return Step{}, false
 	}
-	for i++; p.tokens[i].is("the", "both", "legs", "loops", "strands", "of", "next", "this", "that"); i++ {
+	for i++; p.tokens[i].among("the both legs loops strands of next this that"); i++ {
 	}
 	switch {
 	case p.tokens[i].is("ds"):
@@ -88,7 +88,7 @@ func (p *parser) doubleWorked() (Step, bool) {
 		return Step{}, false
 	}
 	if p.tokens[i].is("as") {
-		for i++; p.tokens[i].is("one", "a", "single", "1", "st", "stitch"); i++ {
+		for i++; p.tokens[i].among("one a single 1 st stitch"); i++ {
 		}
 	} else if p.tokens[i].is("tog", "together") {
 		i++

@@ -21,7 +21,7 @@ func (p *parser) allWorkedEnd(i int) int {
 		"each", "side", "sides", "both", "decreased", "consumed", "incorporated", "taken", "joined", "knit", "gone", "completed", "dec'd",
 		"picked", "lifted", "bound", "to", "be", "unworked", "away", "finished", "done", "exhausted") {
 	}
-	if i == first || !p.endsAt(i) && !p.tokens[i].is(",", ";", "-", "(", ":") {
+	if i == first || !p.endsAt(i) && !p.tokens[i].among(", ; - ( :") {
 		return 0
 	}
 	return i

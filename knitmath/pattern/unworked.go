@@ -25,7 +25,7 @@ func (p *parser) turnedCount() turnedUntil {
 	switch middle := p.acceptAny(inMiddle); {
 	case middle:
 		kind = turnedMiddle
-	case p.peek().is("at", "on", "in", "before") && !p.endsAt(p.next+1):
+	case p.peek().among("at on in before") && !p.endsAt(p.next+1):
 		for !p.clauseEnds() {
 			if t := p.peek(); t.kind != tokenWord {
 				p.next = save

@@ -8,14 +8,14 @@ func (p *parser) unworkedTold(line *Line) {
 		return
 	}
 	save, found := p.next, p.found.mark()
-	for p.accept(".", ",", ";", "-", "(", "there", "are", "leaving", "with") {
+	for p.acceptAmong(". , ; - ( there are leaving with") {
 	}
 	from := p.peek().span
 	bracket := p.tokens[p.next-1].is("(")
 	if end, _ := p.sizedEnd(p.next); end != 0 && p.tokens[end].stitches() {
 		n := p.number()
 		p.next++
-		p.accept("rem", "remain", "remaining", "left", "are")
+		p.acceptAmong("rem remain remaining left are")
 		if p.accept("unworked") && n != nil && (!bracket || p.accept(")")) && p.clauseEnds() {
 			line.info.beyond, line.info.beyondAt = without(n), from.to(p.last())
 			p.accept(".")

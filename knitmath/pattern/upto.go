@@ -16,7 +16,7 @@ var toEnd = []int{0} // never written to
 // upTo reads how often or how far. all says that "all sts" and the like may
 // stand for "to end".
 func (p *parser) upTo(all bool) (extent, bool) {
-	if p.peek().is("the", "all", "rest", "plain") {
+	if p.peek().among("the all rest plain") {
 		if to, found, ok := p.theRest(); found {
 			return to, ok
 		}
@@ -35,17 +35,17 @@ func (p *parser) howFar(all bool) (extent, bool) {
 		return extent{last: toEnd}, true
 	case p.inEachOf():
 		n := p.number()
-		p.accept("st", "sts", "stitch", "stitches")
+		p.acceptAmong("st sts stitch stitches")
 		return extent{times: without(n), exact: true}, n != nil
 	case p.timesAt(p.next):
 		return p.times()
 	case p.peek().is("x", "×") && p.ahead(1).kind == tokenNumber, strokeTimes(p.peek()) > 0:
 		return p.crossTimes()
-	case p.peek().is("to", "until", "up", "till"), p.peek().is("back") && p.ahead(1).is("to") && p.accept("back"):
+	case p.peek().among("to until up till"), p.peek().is("back") && p.ahead(1).is("to") && p.accept("back"):
 		return p.toLast()
-	case p.peek().is("across", "around", "along", "thence"):
+	case p.peek().among("across around along thence"):
 		return p.acrossRow()
-	case all && p.peek().is("all", "every", "each", "rem", "remaining"):
+	case all && p.peek().among("all every each rem remaining"):
 		return p.allStitches()
 	}
 	return extent{}, true
@@ -56,11 +56,11 @@ func (p *parser) howFar(all bool) (extent, bool) {
 func (p *parser) allAlong() bool {
 	t, then := p.peek(), p.ahead(1)
 	switch {
-	case p.inNeedles && t.is("even", "straight") && p.last1().is("work", "patt", "pattern", "cont", "continue"):
+	case p.inNeedles && t.is("even", "straight") && p.last1().among("work patt pattern cont continue"):
 		p.next++
 		p.acceptAny(asEstablished)
 		return true
-	case t.is("back", "plain") && (p.endsAt(p.next+1) || then.is(",", ";", "-", "(")):
+	case t.is("back", "plain") && (p.endsAt(p.next+1) || then.among(", ; - (")):
 		p.next++
 		return true
 	case t.is("all") && then.is("needles"):
@@ -76,13 +76,13 @@ func (p *parser) allAlong() bool {
 // is not what stands there.
 func (p *parser) wayEnd(i int) int {
 	from := i
-	for p.tokens[i].is("all", "right", "the", "whole", "way") {
+	for p.tokens[i].among("all right the whole way") {
 		i++
 	}
-	if i == from || !p.tokens[i].is("round", "around", "across", "along") || p.tokens[i-1].is("the") {
+	if i == from || !p.tokens[i].among("round around across along") || p.tokens[i-1].is("the") {
 		return 0
 	}
-	for i++; p.tokens[i].is("the", "whole", "row", "rnd", "round"); i++ {
+	for i++; p.tokens[i].among("the whole row rnd round"); i++ {
 	}
 	if !p.clauseStopsAt(i) && !p.tokens[i].is(")", "]", "*") {
 		return 0
@@ -93,10 +93,10 @@ func (p *parser) wayEnd(i int) int {
 // acrossRow reads "across row", "around all sts", "across to last 2 sts".
 func (p *parser) acrossRow() (extent, bool) {
 	p.next++
-	p.accept("the", "whole", "entire", "next", "this")
+	p.acceptAmong("the whole entire next this")
 	p.accept("row", "rnd", "round")
 	if p.accept("all", "both") {
-		p.accept("sts", "stitches", "pieces", "sets", "legs", "halves", "sleeves", "sides")
+		p.acceptAmong("sts stitches pieces sets legs halves sleeves sides")
 	}
 	if end := p.partWordsEnd(p.next); p.tokens[end].is("to", "until") { // "across back to next m"
 		p.next = end
@@ -126,7 +126,7 @@ func (p *parser) inEachOf() bool {
 		return false
 	}
 	i += 2
-	for p.tokens[i].is("of", "the", "next", "first", "last", "foll", "following") {
+	for p.tokens[i].among("of the next first last foll following") {
 		i++
 	}
 	if end, _ := p.sizedEnd(i); i == p.next+2 || end == 0 || !p.tokens[end].stitches() {
@@ -146,7 +146,7 @@ func (p *parser) allStitches() (extent, bool) {
 		p.next++
 		return extent{last: toEnd}, true
 	}
-	if !p.ahead(i).is("st", "sts", "stitch", "stitches") {
+	if !p.ahead(i).among("st sts stitch stitches") {
 		return extent{}, true
 	}
 	p.next += i + 1
@@ -206,7 +206,7 @@ func (p *parser) rowEndSaid() bool {
 	if p.accept("of") {
 		p.accept("the", "this")
 		p.toRoundEnd = p.toRoundEnd || p.peek().is("rnd", "round")
-		p.accept("row", "rnd", "round", "needle", "heel", "sts", "section", "chart")
+		p.acceptAmong("row rnd round needle heel sts section chart")
 	} else {
 		p.acceptRow()
 	}

@@ -3,14 +3,14 @@ package pattern
 // toBefore reads "3 sts before marker", "st before wrapped st". found is false if no such place
 // is said; the number is passed over nevertheless.
 func (p *parser) toBefore() (to extent, found, ok bool) {
-	for p.accept("there", "are", "is", "only", "just") {
+	for p.acceptAmong("there are is only just") {
 	}
 	if p.numberAhead() {
 		n := p.number()
 		if n == nil {
 			return extent{}, true, false
 		}
-		p.accept("st", "sts", "stitch", "stitches")
+		p.acceptAmong("st sts stitch stitches")
 		if to, ok = p.beforePlace(n); ok {
 			return to, true, true
 		}
@@ -59,7 +59,7 @@ func (p *parser) lastStitches(from span) (extent, bool) {
 		p.ask(ReasonUnread, from.to(p.last()), "a number of stitches is expected after \"to last\"")
 		return extent{}, false
 	}
-	p.accept("st", "sts", "stitch", "stitches")
+	p.acceptAmong("st sts stitch stitches")
 	if p.peek().is("before") { // "to last 2 sts before m"
 		if to, ok := p.beforePlace(n); ok {
 			return to, true
@@ -73,7 +73,7 @@ var beforeTheEnd = wordings("before end", "from end", "before the end", "from th
 
 // beforePlace reads which place so many stitches lie before.
 func (p *parser) beforePlace(n []int) (extent, bool) {
-	if p.peek().is("before", "from", "prior") || p.peek().is("of") && p.tokens[p.next+1].is("gap", "marker", "m", "the") {
+	if p.peek().is("before", "from", "prior") || p.peek().is("of") && p.tokens[p.next+1].among("gap marker m the") {
 		i := p.next + 1
 		if p.tokens[i].is("to") {
 			i++
@@ -116,7 +116,7 @@ func (p *parser) remainEnd(i int) int {
 	if p.tokens[i].is("are", "is") && p.tokens[i+1].is("left", "remaining") {
 		return i + 2
 	}
-	if p.tokens[i].is("rem", "remain", "remains", "remaining", "left") {
+	if p.tokens[i].among("rem remain remains remaining left") {
 		return i + 1
 	}
 	return 0
@@ -132,7 +132,7 @@ func (p *parser) theRest() (to extent, found, ok bool) {
 	rest := p.tokens[i].is("rest")
 	if rest {
 		i++
-		for p.tokens[i].is("of", "the", "row", "rnd", "round") || p.tokens[i].stitches() {
+		for p.tokens[i].among("of the row rnd round") || p.tokens[i].stitches() {
 			i++
 		}
 	} else if i > p.next {
@@ -144,7 +144,7 @@ func (p *parser) theRest() (to extent, found, ok bool) {
 		p.next = i
 		to, ok = p.toLast()
 		return to, true, ok
-	case rest && (p.clauseStopsAt(i) || p.tokens[i].is(",", ";", ")", "]") || p.claimAt(i)):
+	case rest && (p.clauseStopsAt(i) || p.tokens[i].among(", ; ) ]") || p.claimAt(i)):
 		p.next = i
 		return extent{last: toEnd}, true, true
 	}
@@ -169,12 +169,12 @@ func (p *parser) markerAt(i int) int {
 	if p.letterAt(i) && p.markNamed(p.tokens[i].text) {
 		return i + 1
 	}
-	for p.tokens[i].is("next", "first", "second", "third", "last", "raglan", "side", "the", "a", "bor", "center", "centre", "1st", "2nd",
-		"gusset",
-		"following", "foll", "beg-of-rnd", "eor", "thumb") {
+	for p.tokens[i].among("next first second third last raglan side the a bor center centre 1st 2nd " +
+		"gusset " +
+		"following foll beg-of-rnd eor thumb") {
 		i++
 	}
-	if p.tokens[i].is("m", "marker", "mkr", "mk", "m1", "ma", "mb") && !p.tokens[i].is("m1", "mb") {
+	if p.tokens[i].among("m marker mkr mk m1 ma mb") && !p.tokens[i].is("m1", "mb") {
 		return i + 1
 	}
 	if p.tokens[i-1].is("bor", "eor") {
@@ -199,7 +199,7 @@ func (p *parser) markNamed(letter string) bool {
 
 // numberOfStsAt reports whether "45 sts" or "next 45 sts" stands at token i.
 func (p *parser) numberOfStsAt(i int) bool {
-	for p.tokens[i].is("the", "next", "first", "last", "centre", "center", "rem", "foll", "following") {
+	for p.tokens[i].among("the next first last centre center rem foll following") {
 		i++
 	}
 	end, _ := p.sizedEnd(i)

@@ -4,10 +4,10 @@ package pattern
 // rows, inc 1 st at each end": in one of them or in each, which changes the count. A count after it tells.
 func (p *parser) whileRows(i int) bool {
 	n := len(p.piece.Lines)
-	if n == 0 || p.lastRowSaid || p.onlyRows || p.claimAhead() || !p.tokens[i-1].is(",", "and", "while", "but", "&", "also") {
+	if n == 0 || p.lastRowSaid || p.onlyRows || p.claimAhead() || !p.tokens[i-1].among(", and while but & also") {
 		return false
 	}
-	for i--; p.tokens[i].is(",", "and", "while", "but", "&", "also"); i-- {
+	for i--; p.tokens[i].among(", and while but & also"); i-- {
 	}
 	if p.tokens[i].is(".", ";", "then") || p.tokens[i].kind == tokenNewline {
 		return false

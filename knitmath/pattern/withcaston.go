@@ -30,7 +30,7 @@ func (p *parser) withCastOn() (s Step, found bool) {
 // the verb on, and whether every stitch is said; 0 if that is not what stands there.
 func (p *parser) hemEnd(i int) (end int, all bool) {
 	tog := false
-	for n := i; n < i+24 && !p.endsAt(n) && !p.tokens[n].is(",", ";", "(", "["); n++ {
+	for n := i; n < i+24 && !p.endsAt(n) && !p.tokens[n].among(", ; ( ["); n++ {
 		p.looked++
 		t := &p.tokens[n]
 		switch {
@@ -40,9 +40,9 @@ func (p *parser) hemEnd(i int) (end int, all bool) {
 			all = true
 		case t.kind == tokenNumber && t.number != 1, t.row() && end == 0 && !p.tokens[n-1].is("cast-on"):
 			return 0, false
-		case t.is("cast-on", "cast", "hem", "foldline") && tog:
+		case t.among("cast-on cast hem foldline") && tog:
 			end = n + 1
-			for p.tokens[end].is("on", "edge", "row", "st", "sts", "stitch", "stitches", "loop", "loops", "of") {
+			for p.tokens[end].among("on edge row st sts stitch stitches loop loops of") {
 				end++
 			}
 			return end, all

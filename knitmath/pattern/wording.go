@@ -121,16 +121,16 @@ func (p *parser) pickedUpAnywhere(w *wording) {
 
 // nextFew reports whether "next", of "k next 5 sts", stands before a number.
 func (p *parser) nextFew() bool {
-	if !p.peek().is("next", "foll", "following", "first", "centre", "center", "last", "the", "these", "over", "across", "all", "rem",
+	if !p.peek().among("next foll following first centre center last the these over across all rem " +
 		"remaining") {
 		return false
 	}
-	if p.ahead(1).is("st") && p.peek().is("next", "foll", "following", "first", "last") {
+	if p.ahead(1).is("st") && p.peek().among("next foll following first last") {
 		return false
 	}
 	i := p.next + 1
-	for p.tokens[i-1].is("across", "over", "the", "all") &&
-		p.tokens[i].is("the", "these", "next", "all", "first", "last", "rem", "remaining", "centre", "center") {
+	for p.tokens[i-1].among("across over the all") &&
+		p.tokens[i].among("the these next all first last rem remaining centre center") {
 		i++
 	}
 	end, _ := p.sizedEnd(i)
@@ -146,7 +146,7 @@ func (p *parser) oneStitch() bool {
 	if p.tokens[i].is("marked") && p.tokens[i+1].is("centre", "center", "central") {
 		i++
 	}
-	if !p.tokens[i].is("next", "first", "last", "foll", "following", "marked", "centre", "center", "central", "same") ||
+	if !p.tokens[i].among("next first last foll following marked centre center central same") ||
 		!p.tokens[i+1].is("st", "stitch") {
 		return false
 	}

@@ -16,7 +16,7 @@ func (p *parser) withWasteYarn() bool {
 	if p.tokens[i].is("with", "in", "using") {
 		i++
 	}
-	if !p.tokens[i].is("waste", "scrap", "contrast", "contrasting", "working", "main") || !p.tokens[i+1].is("yarn", "colour", "color") ||
+	if !p.tokens[i].among("waste scrap contrast contrasting working main") || !p.tokens[i+1].is("yarn", "colour", "color") ||
 		!p.tokens[i-1].is("with", "in", "using") {
 		return false
 	}
@@ -26,7 +26,7 @@ func (p *parser) withWasteYarn() bool {
 
 // slippedBack reads "slip these 8 sts back to left needle and knit them again" after a step.
 func (p *parser) slippedBack(last *Step) bool {
-	if !p.peek().is("slip", "sl", "return", "place", "put", "transfer") || !p.ahead(1).is("these", "those", "same", "the") {
+	if !p.peek().among("slip sl return place put transfer") || !p.ahead(1).among("these those same the") {
 		return false
 	}
 	save, found := p.next, p.found.mark()
@@ -63,14 +63,14 @@ func (p *parser) knitAgain() bool {
 		p.next = save
 		return true
 	}
-	if !p.accept("k", "knit", "work", "purl", "p") || !p.accept("them", "these", "it", "those") {
+	if !p.acceptAmong("k knit work purl p") || !p.acceptAmong("them these it those") {
 		return false
 	}
 	p.number()
 	p.accept("st", "sts", "stitches")
 	p.accept("again")
 	if p.accept("with", "in", "using") {
-		for p.accept("main", "working", "yarn", "mc", "colour", "color", "the", "project") {
+		for p.acceptAmong("main working yarn mc colour color the project") {
 		}
 	}
 	p.accept("again")

@@ -38,7 +38,7 @@ func (p *parser) wrapLifted(i int) (int, bool) {
 	case !p.tokens[i].is("lift"):
 		return i, false
 	}
-	for p.tokens[end].is("the", "its", "both", "two") {
+	for p.tokens[end].among("the its both two") {
 		end++
 	}
 	if !p.tokens[end].is("wrap", "wraps") {
@@ -65,7 +65,7 @@ func (p *parser) wrapTaken(i int, wrap bool) int {
 			both, end = true, i+1
 		case t.is("with", "and"):
 			both = true
-		case !t.is("the", "its", "this", "that", "next", "wrapped", "double-wrapped", "both", "two", "2"):
+		case !t.among("the its this that next wrapped double-wrapped both two 2"):
 			if wrap && st && both {
 				return end
 			}

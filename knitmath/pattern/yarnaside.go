@@ -30,7 +30,7 @@ func (p *parser) yarnAside(first bool) asideKind {
 func (p *parser) yarnAsideEnds() bool {
 	t := p.peek()
 	switch {
-	case p.endsAt(p.next), t.is(",", ";", ")", "]"), t.kind == tokenStar:
+	case p.endsAt(p.next), t.among(", ; ) ]"), t.kind == tokenStar:
 		return true
 	case t.is("and", "then"):
 		return p.startsItem(p.next+1) || p.directionAt(p.next+1)
@@ -53,14 +53,14 @@ func (p *parser) changesInYarn() bool {
 
 // ordinalYarn reports whether "2nd ball" comes next.
 func (p *parser) ordinalYarn() bool {
-	return p.ordinalEnd(p.next) != 0 || p.tokens[p.next-1].is("ball", "needle", "needles", "size", "us")
+	return p.ordinalEnd(p.next) != 0 || p.tokens[p.next-1].among("ball needle needles size us")
 }
 
 // allMarkers reports whether all markers are removed on the way, "removing markers as you come to them": none that
 // is a place in the row.
 func (p *parser) allMarkers() bool {
 	i := p.next + 1
-	for p.tokens[i].is("all", "the", "other", "rem", "remaining", "raglan", "stitch") {
+	for p.tokens[i].among("all the other rem remaining raglan stitch") {
 		i++
 	}
 	return p.tokens[i].is("markers", "ms")
@@ -79,12 +79,12 @@ func (p *parser) markerNext() bool {
 // colourEnd is the index after a colour that stitches are worked in, at token i: "MC",
 // "with A", "in CC", "using B"; 0 if there is none.
 func (p *parser) colourEnd(i int) int {
-	with := p.tokens[i].is("with", "in", "using", "w")
+	with := p.tokens[i].among("with in using w")
 	if with {
 		if i++; p.tokens[i].is("/") { // "w/ MC"
 			i++
 		}
-		if p.tokens[i].is("yarn", "color", "colour", "col", "shade") {
+		if p.tokens[i].among("yarn color colour col shade") {
 			i++
 		}
 	}
@@ -111,11 +111,11 @@ func (p *parser) inColour() bool {
 func (p *parser) colourAt(i int, with bool) bool {
 	t, then := &p.tokens[i], &p.tokens[i+1]
 	switch {
-	case t.is("mc", "cc", "cc1", "cc2", "c1", "c2", "c3", "mc,"):
+	case t.among("mc cc cc1 cc2 c1 c2 c3 mc,"):
 		return true
 	case t.is("a") && p.found.source[t.start] == 'a' && then.kind == tokenWord: // "with a border"
 		return false
-	case t.is("a", "b", "c", "d", "e", "f") && !then.is("st", "stitch", "k", "total"):
+	case t.among("a b c d e f") && !then.among("st stitch k total"):
 		return true
 	}
 	return t.kind == tokenWord && colours[t.text] && (with || !p.notation(t.text))

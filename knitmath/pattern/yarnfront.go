@@ -37,7 +37,7 @@ func (p *parser) decreases(t *token) bool {
 
 // workedNext is the stitch that is worked after token i: where a repeat goes back to its star, the first after that.
 func (p *parser) workedNext(i int) int {
-	for p.tokens[i].is(",", "(", "[", "and", "then") {
+	for p.tokens[i].among(", ( [ and then") {
 		i++
 	}
 	if p.tokens[i].kind == tokenStar || p.tokens[i].is("rep", "repeat", ";") {
@@ -61,7 +61,7 @@ func (p *parser) knitAt(i int) bool {
 
 // knitBefore reports whether the stitch that ends with token i, or before the marks there, is knit.
 func (p *parser) knitBefore(i int) bool {
-	for ; p.tokens[i].is(",", "(", "[", ")", "]", "and", "then", "twice", "tbl", "tog", "together", "sts",
+	for ; p.tokens[i].among(", ( [ ) ] and then twice tbl tog together sts "+
 		"st") || p.tokens[i].kind == tokenNumber ||
 		p.tokens[i].kind == tokenStar; i-- {
 		if p.tokens[i].is(")", "]") { // how often it is worked does not matter
@@ -69,7 +69,7 @@ func (p *parser) knitBefore(i int) bool {
 		}
 	}
 	t := &p.tokens[i]
-	return p.knitAt(i) || t.is("psso", "p2sso", "ssk", "skp", "skpo", "sk2p", "sk2po", "k2tog", "k3tog")
+	return p.knitAt(i) || t.among("psso p2sso ssk skp skpo sk2p sk2po k2tog k3tog")
 }
 
 // oldOver reports whether "over", or the "o" of old lace, stands at token i as a stitch.
@@ -78,5 +78,5 @@ func (p *parser) oldOver(i int) bool {
 	if !t.is("over", "o") || p.own[t.text].name != "" {
 		return false
 	}
-	return then.is(",", ";", "twice", ")", "]") || t.is("o") && (p.endsAt(i+1) || p.knitAt(i+1))
+	return then.among(", ; twice ) ]") || t.is("o") && (p.endsAt(i+1) || p.knitAt(i+1))
 }
