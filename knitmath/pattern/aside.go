@@ -68,7 +68,7 @@ func (p *parser) asideInBrackets(steps []Step) asideKind {
 // toldAside passes over words that only tell of the stitches: "do not turn", the "work" of "work
 // k2, p2 to end", "at end of row" after stitches that are cast on.
 func (p *parser) toldAside(steps []Step) bool {
-	if p.peek().is("do") && p.acceptAny(heldTail) {
+	if p.peek().is("do") && p.acceptAny(heldTail) || p.acceptAny(inTheirPlace) {
 		return true
 	}
 	if p.peek().is("work") && p.workOnly() {
@@ -78,6 +78,10 @@ func (p *parser) toldAside(steps []Step) bool {
 	}
 	return castsOnLast(steps) && p.acceptAny(atRowEnd) || p.acceptEnd(p.withNeedle(p.next)) || p.acceptEnd(p.gapClosed(p.next))
 }
+
+// inTheirPlace leads in what is worked instead of stitches that were put aside.
+var inTheirPlace = wordings("in place of these sts", "in place of these", "in place of them", "in place of those on holder",
+	"in their place")
 
 // repsRemark passes over "(5 reps of 9 sts)" after as many stitches: how they lie in a repeat.
 func (p *parser) repsRemark(steps []Step) bool {

@@ -88,7 +88,7 @@ func (p *parser) brought(s *Step, from int) {
 		return
 	}
 	s.brought = s.brought || named // on the needle, or on another
-	held := p.anyOf(from, p.next, "held", "reserved")
+	held := p.anyOf(from, p.next, "held", "reserved", "lining")
 	if !p.peek().is("from", "of", "on") && !held {
 		return
 	}
@@ -131,14 +131,24 @@ func (p *parser) wherefrom(held bool) (end int, holder, piece bool) {
 	i, holder := p.next, held
 	for n := 0; n < 7 && !p.endsAt(i) && !p.tokens[i].among(", ; ( ) ] - ="); n++ {
 		t := &p.tokens[i]
-		holder = holder || t.among("holder holders waste scrap spare thread hold")
-		piece = piece || t.kind == tokenWord && (draft.Part(t.text) || t.is("flap", "lining", "sleeves"))
+		holder = holder || t.among("holder holders waste scrap spare thread hold lining linings") // nobody knits a lining beside its front
+		piece = piece || t.kind == tokenWord && (draft.Part(t.text) || t.among("flap sleeves earflap ear-flap"))
 		if t.kind == tokenNumber || t.is("and") && p.startsItem(i+1) || t.is("pm") {
 			break
 		}
 		i++
 	}
+	if piece {
+		holder = p.waitsAsFirst(p.next, i, holder)
+	}
 	return i, holder, piece
+}
+
+// waitsAsFirst reports whether words between two tokens name a holder, or the second of two pieces, "of the second earflap", of
+// which the first was taken from one.
+func (p *parser) waitsAsFirst(i, end int, holder bool) bool {
+	p.firstWaited = p.firstWaited || holder && p.anyOf(i, end, "first", "1st")
+	return holder || p.firstWaited && p.anyOf(i, end, "second", "other", "2nd")
 }
 
 // broughtSteps is a row with all stitches of other pieces brought to the needle, and

@@ -47,7 +47,8 @@ func (p *parser) bodyAt(i, end int) bool {
 	if i >= end {
 		return false
 	}
-	if p.labelEnd(i) != 0 && (p.tokens[i].row() || p.ordinalEnd(i) != 0 || p.tokens[i].among("next set-up setup foundation every")) {
+	if to := p.labelEnd(i); to != 0 && (p.tokens[i].row() || p.ordinalEnd(i) != 0 ||
+		p.tokens[i].among("next set-up setup foundation every") || p.namesARow(i, to)) {
 		return true
 	}
 	if begins, found := p.bringsAt(i, end); found {
@@ -101,6 +102,17 @@ func (p *parser) anyNumber(i, end int) bool {
 	for ; i < end; i++ {
 		if p.tokens[i].kind == tokenNumber {
 			return true
+		}
+	}
+	return false
+}
+
+// namesARow reports whether a label names a row by what is done in it, "Short row 1 (RS): K20, w&t", "Dec rnd: ...", and its
+// stitches follow.
+func (p *parser) namesARow(i, end int) bool {
+	for n := i; n < end; n++ {
+		if p.tokens[n].row() {
+			return p.startsItem(end) || p.tokens[end].among(": - .") && p.startsItem(end+1)
 		}
 	}
 	return false

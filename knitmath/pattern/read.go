@@ -137,6 +137,7 @@ type parser struct {
 	begun         *starOpen      // a star before directions that are worked again
 	lastFrom      map[string]int // where "from *" comes last, by the star; nil while nobody asked
 	cable         *onCable       // stitches that wait on a cable needle
+	firstWaited   bool           // those of the first of two pieces were taken from a holder
 	otherSide     bool           // the row at hand says how it is worked on the other side
 	toRoundEnd    bool           // the row at hand goes to the end of the round
 	reachesBack   bool           // the row at hand puts more stitches aside than it has worked in some size

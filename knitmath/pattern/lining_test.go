@@ -1,0 +1,55 @@
+package pattern
+
+import (
+	"fmt"
+	"testing"
+
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// TestPocketLinings: stitches of a lining take the place of as many that were put aside. By hand: 36 and those of the opening; a
+// lining of another number shows in the count. Before, the lining was knit of the stitches on the needle, in silence.
+func TestPocketLinings(t *testing.T) {
+	for n := 18; n < 26; n++ {
+		for off := -1; off <= 1; off++ {
+			for _, form := range []string{
+				"K12, place next %d sts on holder, knit across %d sts of one pocket lining, k24. %d sts.",
+				"K12, slip next %d sts onto a holder, k across %d sts of first pocket lining, k to end. %d sts.",
+				"K12, place next %d sts on a holder, knit %d pocket lining sts, k24. %d sts.",
+				"K12, sl next %d sts on a stitch holder and in place of these k across %d sts of pocket lining, k24. %d sts.",
+			} {
+				text := "Pocket row (RS): " + fmt.Sprintf(form, n, n+off, 36+n) + "\nNext row: Purl."
+				agreeing(t, text, []int{36 + n}, false, off == 0, 36+n)
+			}
+		}
+	}
+}
+
+// TestSecondWaitsAsTheFirst: where the first of two pieces is taken from a holder the second is, too. By hand: two earflaps and
+// what is cast on.
+func TestSecondWaitsAsTheFirst(t *testing.T) {
+	for flap := 17; flap < 24; flap++ {
+		for off := -1; off <= 1; off++ {
+			text := fmt.Sprintf("Cast on 10 sts, knit across %[1]d sts of first earflap from holder, turn and cast on 28 sts, turn, knit across "+
+				"%[1]d sts of second earflap, turn and cast on 10 sts.\nNext row: Knit. %[2]d sts.", flap, 48+2*flap+off)
+			agreeing(t, text, nil, false, off == 0, 48+2*flap)
+		}
+	}
+}
+
+// TestRowsUnderAFrontWord: a heading that begins with a word of front matter, as "Bust darts", does not swallow rows that are named
+// by what is done in them. Before, they were passed over in silence.
+func TestRowsUnderAFrontWord(t *testing.T) {
+	for _, heading := range []string{"Bust darts", "Chest shaping", "Measurements"} {
+		for _, rows := range []string{
+			"Short row 1 (RS): K85, w&t.\nShort row 2 (WS): P80, w&t.\n", "Dec rnd: K80, k2tog, k to end.\nInc rnd: K80, m1l, k to end.\n",
+		} {
+			text := heading + "\n" + rows + "Next row (RS): Knit to end of rnd.\nNext rnd: Knit."
+			in := CheckInstructionsInput{Text: text, StartStitches: []int{180}, Construction: stitch.InTheRound}
+			out, err := CheckInstructions(t.Context(), in)
+			if err != nil || !out.Agrees || out.WorkedRows[0] != 4 {
+				t.Errorf("%q: %d rows, %v, %s", text, out.WorkedRows, err, said(&out))
+			}
+		}
+	}
+}
