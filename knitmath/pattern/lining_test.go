@@ -53,3 +53,13 @@ func TestRowsUnderAFrontWord(t *testing.T) {
 		}
 	}
 }
+
+// TestAmpersandJoins: "&" between words is "and" wherever that may stand.
+func TestAmpersandJoins(t *testing.T) {
+	for times := 2; times < 8; times++ {
+		for off := -1; off <= 1; off++ {
+			text := fmt.Sprintf("Dec 1 st at each end of next row & then of every foll 4th row %d times. %d sts.", times, 78-2*times+off)
+			agreeing(t, text, []int{80}, false, off == 0, 78-2*times)
+		}
+	}
+}

@@ -77,7 +77,10 @@ func (s *scanner) markup(from span, c rune, size int) {
 		}
 		return
 	}
-	s.advance(size)
+	if s.advance(size); c == '&' && strings.HasPrefix(s.source[s.at:], " ") {
+		s.put(tokenWord, from, "and")
+		return
+	}
 	s.put(tokenMark, from, string(c))
 }
 
