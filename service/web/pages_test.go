@@ -98,12 +98,15 @@ func TestEveryPage(t *testing.T) {
 }
 
 // checkReflow looks at a page on a screen as narrow as a telephone's, and as low as
-// one of 1280 by 1024 is at 400 % (WCAG 2.2, 1.4.10): nothing lies beside it.
+// one of 1280 by 1024 is at 400 % (WCAG 2.2, 1.4.10), and as wide as those on which form and answer just stand side by side:
+// nothing lies beside it.
 func checkReflow(p *tab, name string) {
 	p.Helper()
-	p.run(chromedp.EmulateViewport(320, 256))
-	if wide := p.text("document.documentElement.scrollWidth"); wide != "320" {
-		p.Errorf("%s is %s wide on a screen of 320", name, wide)
+	for _, screen := range [...]int64{1100, 970, 320} {
+		p.run(chromedp.EmulateViewport(screen, screen*4/5))
+		if wide := p.text("document.documentElement.scrollWidth"); wide != fmt.Sprint(screen) {
+			p.Errorf("%s is %s wide on a screen of %d", name, wide, screen)
+		}
 	}
 }
 
