@@ -230,7 +230,10 @@ func (r *runner) passesAdapting(l *Line, lines []int16) (int, bool) {
 	passes, comes := passesOver(gap, change)
 	if !ok || !comes {
 		r.fault(KindQuestion, ReasonOpenRows, l.info.at, 0, "how are these rows worked? the last ones do not come to "+stitches(int(want)))
-		r.now, r.other, r.machine = hand{left: want}, nil, nil
+		if l.info.untilTurned == turnedNone { // else the count is of those between turns, and the others stay on the needle
+			r.now = hand{left: want}
+		}
+		r.other, r.machine = nil, nil
 		return 0, true
 	}
 	return passes, true

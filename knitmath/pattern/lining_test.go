@@ -63,3 +63,17 @@ func TestAmpersandJoins(t *testing.T) {
 		}
 	}
 }
+
+// TestUnwrappedAreSome: stitches that are left unwrapped are some of those on the needle, and the rows after them work all. Before,
+// the rows after were called mistaken.
+func TestUnwrappedAreSome(t *testing.T) {
+	for n := 8; n < 14; n += 2 {
+		text := fmt.Sprintf("CO %[1]d sts.\nRow 1 (RS): K%[2]d, w&t.\nRow 2 (WS): P%[3]d, w&t.\nRow 3: K%[4]d, w&t.\nRow 4: P%[5]d, w&t.\n"+
+			"Continue like this, working 1 st fewer in each row, until %[6]d sts are left unwrapped in the middle, ending with a WS row.\n"+
+			"Next row: K%[6]d, knit the next st together with its wrap, w&t.", n+20, n+19, n+18, n+17, n+16, n)
+		out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text})
+		if err != nil || out.mistakes > 0 {
+			t.Errorf("%q: %v, %s", text, err, said(&out))
+		}
+	}
+}
