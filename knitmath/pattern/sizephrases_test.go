@@ -158,3 +158,17 @@ func TestNoSizePassedOver(t *testing.T) {
 		}
 	}
 }
+
+// TestSizesAreSaid: the words that say for which sizes something is worked are told as that, and not as passed over.
+func TestSizesAreSaid(t *testing.T) {
+	for words, want := range map[string]string{
+		"First size only.": "what follows is for size 1", "2nd and 3rd sizes only:": "what follows is for sizes 2, 3",
+		"All sizes:": "what follows is for all sizes",
+	} {
+		text := "CO 88 (96, 104) sts.\n" + words + "\nKnit 2 rows."
+		out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text})
+		if err != nil || len(out.Findings) != 1 || out.Findings[0].Kind != KindReading || out.Findings[0].Description != want {
+			t.Errorf("%q: %v, %v", text, err, out.Findings)
+		}
+	}
+}

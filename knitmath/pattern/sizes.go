@@ -1,6 +1,9 @@
 package pattern
 
-import "strings"
+import (
+	"strconv"
+	"strings"
+)
 
 // sizesNamed is the number of sizes by their names, "Sizes: XS (S, M, L)", which it
 // notes; 0 if the text does not name them.
@@ -125,7 +128,7 @@ func (p *parser) sizesOnly() bool {
 	p.sizesTold++
 	from := p.peek().span
 	p.next = end
-	p.passed(from.to(p.last()))
+	p.reading(from.to(p.last()), "what follows is for "+sizesInWords(mask))
 	p.finish(&Line{info: lineInfo{kind: linePassed}}, from)
 	p.forSizes = mask
 	if p.peek().kind == tokenNewline || p.peek().kind == tokenEnd {
@@ -152,6 +155,24 @@ func (p *parser) sizesOnly() bool {
 	}
 	p.forSizes = 0
 	return true
+}
+
+// sizesInWords are the sizes of a mask by their numbers, "size 1", "sizes 2, 3"; all of them for none.
+func sizesInWords(mask uint32) string {
+	if mask == 0 {
+		return "all sizes"
+	}
+	word, list := "size ", ""
+	for size := 0; mask>>size != 0; size++ {
+		if mask>>size&1 == 0 {
+			continue
+		}
+		if list != "" {
+			word, list = "sizes ", list+", "
+		}
+		list += strconv.Itoa(size + 1)
+	}
+	return word + list
 }
 
 // isFor reports whether a line is for a size, counted from 0.
