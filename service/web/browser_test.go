@@ -277,4 +277,5 @@ func (p *tab) seen(feature, value string) {
 
 // answered is true once there is an answer to what was asked last.
 const answered = `document.querySelector('.answer .summary')?.textContent && !document.querySelector('.answer.stale') &&
+	document.querySelector('.answer').ariaBusy === 'false' &&
 	document.querySelector('.answer .fold') && !document.querySelector('.answer .fold').hidden`

@@ -107,6 +107,15 @@ func TestByKeyboardAlone(t *testing.T) {
 		want = asked(t, base, pathOf(t, page.question)+p.text(`location.search`)+"&display_unit=DISPLAY_UNIT_IN")
 		p.until(answered + ` && ` + shows(want))
 
+		// A wedge has the same answer in either unit. Whoever is at one of its rows when it comes
+		// stays there: asked once more, the page leaves the keyboard where it is.
+		reach(p, `.directions li:nth-child(2) input`)
+		p.run(chromedp.Evaluate[chromedp.Void](`document.querySelector('.asks').requestSubmit()`))
+		p.until(answered)
+		if at := p.text(`document.activeElement.matches('.directions li:nth-child(2) input')`); at != "true" {
+			t.Errorf("%s: an answer that comes again takes the keyboard from its rows", page.question)
+		}
+
 		// One after the other, as a hand does: a page that is busy takes its time between them.
 		reach(p, `.directions li:nth-child(1) input`)
 		p.run(chromedp.KeyEvent(" "))

@@ -14,8 +14,7 @@ const shownApart = new Set(['summary', 'directions', 'notices', 'sources', 'outl
 export class Answer {
   // ticked is called with the numbers of the directions that are done.
   constructor(root, made, options, ticked) {
-    Object.assign(this, { made, options, ticked });
-    this.done = new Set();
+    Object.assign(this, { root, made, options, ticked });
     this.summary = el('p', { class: 'summary', part: 'summary', role: 'status' });
     this.notices = el('ul', { class: 'notices', part: 'notices' });
     this.pictures = el('div', { class: 'pictures' });
@@ -25,26 +24,17 @@ export class Answer {
     this.tables = el('div', {});
     this.all = el('div', {});
     this.sources = el('ul', {});
-    this.allBox = el('details', { class: 'fold' }, el('summary', {}, 'All the figures'), this.all);
-    this.sourcesBox = el('details', { class: 'fold', part: 'sources' }, el('summary', {}, 'Where the figures come from'), this.sources);
+    this.allBox = el('details', { class: 'fold', hidden: true }, el('summary', {}, 'All the figures'), this.all);
+    this.sourcesBox = el('details', { class: 'fold', hidden: true, part: 'sources' }, el('summary', {}, 'Where the figures come from'), this.sources);
     root.replaceChildren(this.summary, this.notices, this.figures, this.texts, this.pictures, this.directions, this.tables,
       this.allBox, this.sourcesBox);
-    this.root = root;
-    this.empty('');
   }
 
   // tell says a sentence. Who hears the page hears it when it comes, and so only when it is
   // another one.
   tell(text) {
+    this.root.ariaBusy = false;
     if (this.summary.textContent !== text) this.summary.textContent = text;
-  }
-
-  // empty says why there is no answer.
-  empty(why) {
-    this.tell(why);
-    for (const node of [this.notices, this.texts, this.pictures, this.directions, this.figures, this.tables]) node.replaceChildren();
-    this.allBox.hidden = this.sourcesBox.hidden = true;
-    this.root.classList.remove('stale');
   }
 
   // stale keeps what is shown, as the answer to what was asked before.
@@ -56,17 +46,15 @@ export class Answer {
 
   // names are what the form calls fields and values.
   show(answer, done, names) {
-    const { unit } = this.options;
+    const { unit, mark } = this.options;
     this.root.classList.remove('stale');
-    this.done = new Set(done);
     this.answer = answer;
     this.tell(answer.summary);
     this.notices.replaceChildren(...(answer.notices ?? []).map((notice) => el('li', {}, plainNotice(notice, names))));
-    this.pictures.replaceChildren(...[
-      answer.outline ? picture(answer.outline, unit, { manner: this.made.picture, counts: countsOf(this.made.counts, answer) }) : null,
-    ].filter(Boolean));
-    this.showDirections(answer.directions ?? []);
-    this.texts.replaceChildren(...(this.made.texts ?? []).map((t) => lines(t, answer, this.options.mark)).filter(Boolean));
+    this.pictures.replaceChildren(...answer.outline
+      ? [picture(answer.outline, unit, { manner: this.made.picture, counts: countsOf(this.made.counts, answer) })] : []);
+    this.showDirections(answer.directions ?? [], done);
+    this.texts.replaceChildren(...(this.made.texts ?? []).map((t) => lines(t, answer, mark)).filter(Boolean));
     this.figures.replaceChildren(...[figuresOf(this.made.figures ?? [], answer, unit)].filter(Boolean));
     this.tables.replaceChildren(...(this.made.tables ?? []).map((t) => table(t, answer, this.options)).filter(Boolean));
     this.all.replaceChildren(treeOf(answer, unit, this.made));
@@ -77,12 +65,20 @@ export class Answer {
   }
 
   // A direction that ends with a colon is a heading of those after it. What is ticked is
-  // counted over all of them, so that links stay right.
-  showDirections(directions) {
-    if (!directions.length) return this.directions.replaceChildren();
+  // counted over all of them, so that links stay right. The same rows stay as they are, such as
+  // in another unit: whoever is at one of them with the keyboard stays there.
+  showDirections(directions, done) {
+    const rows = JSON.stringify(directions);
+    if (rows !== this.rows) this.replaceDirections(directions);
+    this.rows = rows;
+    for (const box of this.directions.querySelectorAll('input')) box.checked = done.includes(+box.value);
+  }
+
+  replaceDirections(directions) {
     const nodes = [];
     let row = 0;
     let list = null;
+    const change = () => this.ticked([...this.directions.querySelectorAll(':checked')].map((box) => +box.value));
     directions.forEach((text, i) => {
       if (isHeading(text)) {
         nodes.push(el('h3', {}, text.slice(0, -1)));
@@ -91,14 +87,10 @@ export class Answer {
       }
       row++;
       if (!list) nodes.push(list = el('ol', { start: row }));
-      list.append(el('li', { value: row }, el('label', {},
-        el('input', { type: 'checkbox', checked: this.done.has(i + 1), change: (e) => {
-          if (e.target.checked) this.done.add(i + 1);
-          else this.done.delete(i + 1);
-          this.ticked([...this.done].sort((a, b) => a - b));
-        } }), el('span', { class: 'place', 'aria-hidden': 'true' }, `${row}.`), el('span', {}, forVisitors(text)))));
+      list.append(el('li', { value: row }, el('label', {}, el('input', { type: 'checkbox', value: i + 1, change }),
+        el('span', { class: 'place', 'aria-hidden': 'true' }, `${row}.`), el('span', {}, forVisitors(text)))));
     });
-    this.directions.replaceChildren(el('h2', {}, 'Directions'), ...nodes);
+    this.directions.replaceChildren(...row ? [el('h2', {}, 'Directions'), ...nodes] : []);
   }
 
   // text is the answer to be copied.

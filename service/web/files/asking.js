@@ -111,6 +111,7 @@ export class Asking {
     clearTimeout(this.waiting);
     this.going?.abort();
     const turn = ++this.asked;
+    this.answerBox.ariaBusy = true; // what is shown is the answer from before
     const unread = [...this.store.unread].map(([field, description]) => ({ field, description, reason: 'WRONG_TYPE' }));
     if (unread.length) return this.refuse(unread);
     this.going = new AbortController();
@@ -119,8 +120,8 @@ export class Asking {
     try {
       reply = await fetch(...this.request(this.going.signal));
       body = await reply.json();
-    } catch (fault) {
-      if (turn !== this.asked || fault.name === 'AbortError') return;
+    } catch {
+      if (turn !== this.asked) return; // what is aborted was asked before
       return this.fail('The service cannot be reached just now. What you typed is kept; it will be asked again with the next change.');
     }
     if (turn !== this.asked) return;
