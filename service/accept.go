@@ -7,22 +7,18 @@ import (
 	"github.com/munnerz/goautoneg"
 )
 
-// chooseForm decides in which form an answer is sent and leaves the decision in the request
-// for the gateway, which looks the media type up by its name. Tables come as CSV to callers
-// who would rather have it than JSON; everything else is JSON, whatever is accepted.
+// wantsTable decides in which form an answer is sent. Tables come as CSV to callers who would
+// rather have it than JSON; everything else is JSON, whatever is accepted.
 //
 // The header is read by a parser that was in the build already, for the metrics. What it
 // makes of it is weighed here: its own order does not keep a quality apart from how exactly
 // a type is named.
-func chooseForm(r *http.Request, at route) {
-	accept := strings.Join(r.Header.Values("Accept"), ",")
-	r.Header.Del("Accept")
+func wantsTable(h http.Header, at route) bool {
 	if !at.table {
-		return
+		return false
 	}
-	if accept != "" && prefersCSV(accept) {
-		r.Header.Set("Accept", csvType)
-	}
+	accept := strings.Join(h.Values("Accept"), ",")
+	return accept != "" && prefersCSV(accept)
 }
 
 // prefersCSV reports whether CSV is wanted more than JSON, or as much and by name.

@@ -169,13 +169,14 @@ func (h *heldWriter) Unwrap() http.ResponseWriter { return h.ResponseWriter }
 
 // enter lets a JSON call in, at the price of reading so many bytes, before they are
 // read. What is returned stands for w and r; ok is false when the call was refused.
-func (a admission) enter(w http.ResponseWriter, r *http.Request, size int) (_ *leavingWriter, _ *http.Request, ok bool) {
-	call := a.workOf(conns.OfRequest(r))
-	if err := call.Enter(r.Context(), size/bytesPerStep); err != nil {
+func (a admission) enter(w http.ResponseWriter, r *http.Request, call *jsonCall, size int) (_ *leavingWriter, _ *http.Request, ok bool) {
+	call.Context, call.work = r.Context(), a.workOf(conns.OfRequest(r))
+	if err := call.work.Enter(r.Context(), size/bytesPerStep); err != nil {
 		a.refuseForLoad(w, r, err)
 		return nil, nil, false
 	}
-	return &leavingWriter{w, &call}, r.WithContext(admit.With(r.Context(), &call)), true
+	call.leaving = leavingWriter{w, &call.work}
+	return &call.leaving, r.WithContext(call), true
 }
 
 // refuseForLoad answers a call that the gate has not let in.

@@ -84,9 +84,13 @@ func tag(madeOf ...string) string {
 // questionOf is what the answer to a GET depends on: the commit the program was
 // built from, the question with the fields asked for, and the form that was chosen for
 // it. Nothing is known of a program built from files that are in no commit.
-func (r Release) questionOf(req *http.Request) []string {
+func (r Release) questionOf(req *http.Request, table bool) []string {
 	if r.Commit == "" || strings.HasSuffix(r.Commit, "+dirty") {
 		return nil
 	}
-	return []string{r.Commit, req.URL.Path, req.URL.RawQuery, req.Header.Get("Accept")}
+	form := ""
+	if table {
+		form = csvType
+	}
+	return []string{r.Commit, req.URL.Path, req.URL.RawQuery, form}
 }

@@ -2,7 +2,6 @@ package service
 
 import (
 	"bytes"
-	"context"
 	"encoding/csv"
 	"errors"
 	"net/http"
@@ -21,27 +20,8 @@ const csvType = "text/csv"
 // of reasons, each with its field, as RFC 9651 writes lists.
 const noticesHeader = "Knitmath-Notices"
 
-// csvTable writes answers that are tables as CSV, for spreadsheets: a header with the names
-// of the fields of a row, and a line for each row, by RFC 4180. Everything else of the
-// answer is JSON's alone, but for the notices, and where nothing of the rows is asked for
-// there is no table: then it is JSON, whatever is accepted.
-type csvTable struct{ strictJSON }
-
-func (csvTable) ContentType(any) string { return csvType + "; charset=utf-8; header=present" }
-
-// Marshal writes the columns that are asked for, all where none are named.
-func (csvTable) Marshal(v any) ([]byte, error) {
-	switch v := v.(type) {
-	case proto.Message:
-		return writeTable(v.ProtoReflect(), nil)
-	case partialAnswer:
-		if !v.part.hasRows(v.message) {
-			return v.MarshalJSON()
-		}
-		return writeTable(v.message.ProtoReflect(), v.part)
-	}
-	return nil, errors.New("only messages are written")
-}
+// csvKind is what a table is said to be.
+const csvKind = csvType + "; charset=utf-8; header=present"
 
 // hasRows reports whether a part of an answer has anything of the rows of a table.
 func (m mask) hasRows(answer proto.Message) bool {
@@ -53,30 +33,24 @@ func (m mask) hasRows(answer proto.Message) bool {
 	return asked
 }
 
-// besideTable sets the header of a table that is sent as CSV: that it is JSON after all, or
-// what its notices are.
-func besideTable(ctx context.Context, w http.ResponseWriter, answer proto.Message) error {
-	if !strings.HasPrefix(w.Header().Get("Content-Type"), csvType) {
-		return nil
-	}
-	if part, ok := ctx.Value(maskKey{}).(*mask); ok && *part != nil && !part.hasRows(answer) {
-		w.Header().Set("Content-Type", jsonType)
-		return nil
-	}
+// besideTable says in the header of a table what its notices are.
+func besideTable(h http.Header, answer proto.Message) {
 	noticed, ok := answer.(interface{ GetNotices() []*knitmathv1.Notice })
 	if !ok || len(noticed.GetNotices()) == 0 {
-		return nil
+		return
 	}
 	list := make([]string, len(noticed.GetNotices()))
 	for i, n := range noticed.GetNotices() {
 		list[i] = n.Reason + `;field="` + n.Field + `"`
 	}
-	w.Header().Set(noticesHeader, strings.Join(list, ", "))
-	return nil
+	h.Set(noticesHeader, strings.Join(list, ", "))
 }
 
-// writeTable writes the rows of an answer, those columns of them that part asks for. With
-// no part it is all of them.
+// writeTable writes an answer that is a table as CSV, for spreadsheets: a header with the names
+// of the fields of a row, and a line for each row, by RFC 4180; those columns that part asks for,
+// all where there is no part. Everything else of the answer is JSON's alone, but for the notices,
+// and where nothing of the rows is asked for there is no table: then it is JSON, whatever is
+// accepted.
 func writeTable(answer protoreflect.Message, part mask) ([]byte, error) {
 	rows := tableOf(answer.Descriptor())
 	if rows == nil {

@@ -6,7 +6,6 @@ import (
 	"strings"
 	"testing"
 
-	"google.golang.org/protobuf/proto"
 	"google.golang.org/protobuf/reflect/protoreflect"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
@@ -248,7 +247,7 @@ func TestTagsOfForms(t *testing.T) {
 func TestCellsAreInert(t *testing.T) {
 	row := &knitmathv1.NeedleRow{Mm: -4.5, Us: "=1+2", Uk: "-8", Japanese: "@x", Disagreement: "\tcmd", Citation: "+1",
 		Status: knitmathv1.SourceStatus_SOURCE_STATUS_FROM_MEMORY}
-	data, err := csvTable{}.Marshal(&knitmathv1.ListNeedleSizesResponse{Rows: []*knitmathv1.NeedleRow{row, {Us: "a,\"b\"\nc"}}})
+	data, err := writeTable((&knitmathv1.ListNeedleSizesResponse{Rows: []*knitmathv1.NeedleRow{row, {Us: "a,\"b\"\nc"}}}).ProtoReflect(), nil)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -258,13 +257,11 @@ func TestCellsAreInert(t *testing.T) {
 	if string(data) != want {
 		t.Errorf("got %q, want %q", data, want)
 	}
-	for _, no := range []any{proto.Message(&knitmathv1.ComputeCastOnResponse{}), 3} {
-		if _, err := (csvTable{}).Marshal(no); err == nil {
-			t.Errorf("%T is written", no)
-		}
+	if _, err := writeTable((&knitmathv1.ComputeCastOnResponse{}).ProtoReflect(), nil); err == nil {
+		t.Error("an answer that is no table is written")
 	}
 	unknown := &knitmathv1.ListBodySizesResponse{Rows: []*knitmathv1.BodySizeRow{{Group: 99}}}
-	if data, err := (csvTable{}).Marshal(unknown); err != nil || !strings.Contains(string(data), "\r\n99,") {
+	if data, err := writeTable(unknown.ProtoReflect(), nil); err != nil || !strings.Contains(string(data), "\r\n99,") {
 		t.Errorf("%q, %v", data, err)
 	}
 }

@@ -5,6 +5,6 @@
 // A question takes the same way on both faces:
 //
 //	gRPC:  network -> release -> metrics -> log -> recovery -> handler -> knitmath
-//	JSON:  network -> release -> http metrics -> recovery -> strict reading -> gateway
+//	JSON:  network -> release -> http metrics -> recovery -> strict reading
 //	               -> metrics -> log -> recovery -> handler -> knitmath
 package service

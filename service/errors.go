@@ -53,7 +53,7 @@ type failure struct {
 
 func (f *failure) Error() string { return f.status.Message() + ": " + f.cause.Error() }
 
-// GRPCStatus is what gRPC and the gateway send.
+// GRPCStatus is what both faces send.
 func (f *failure) GRPCStatus() *status.Status { return f.status }
 
 func (f *failure) Unwrap() error { return f.cause }

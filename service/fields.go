@@ -4,12 +4,10 @@ import (
 	"context"
 	"errors"
 	"fmt"
-	"net/http"
 	"slices"
 	"strings"
 	"unicode/utf8"
 
-	"github.com/grpc-ecosystem/grpc-gateway/v2/runtime"
 	"google.golang.org/grpc"
 	"google.golang.org/protobuf/proto"
 	"google.golang.org/protobuf/reflect/protoreflect"
@@ -121,18 +119,3 @@ func withFaults(err error, faults []fault.Violation) error {
 // maskKey is the place in the context of a JSON call where the mask is kept for
 // the writer of the answer, which sees neither the question nor the method.
 type maskKey struct{}
-
-// keepMask makes the place.
-func keepMask(next runtime.HandlerFunc) runtime.HandlerFunc {
-	return func(w http.ResponseWriter, r *http.Request, pathParams map[string]string) {
-		next(w, r.WithContext(context.WithValue(r.Context(), maskKey{}, new(mask))), pathParams)
-	}
-}
-
-// partOfAnswer hands the writer an answer together with its mask, if it has one.
-func partOfAnswer(ctx context.Context, answer proto.Message) (any, error) {
-	if part, ok := ctx.Value(maskKey{}).(*mask); ok && *part != nil {
-		return partialAnswer{answer, *part}, nil
-	}
-	return answer, nil
-}

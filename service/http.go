@@ -1,7 +1,6 @@
 package service
 
 import (
-	"context"
 	"fmt"
 	"log"
 	"log/slog"
@@ -10,8 +9,6 @@ import (
 	"sync"
 	"sync/atomic"
 	"time"
-
-	"google.golang.org/grpc"
 
 	"example.com/knitmath/gen/openapi"
 	"example.com/knitmath/knitmath/fault"
@@ -24,11 +21,11 @@ const jsonType = "application/json"
 // tooLargeText says what a question may have, on both faces.
 var tooLargeText = fmt.Sprintf("the body may have %d bytes at most", maxQuestionBytes)
 
-// jsonFace answers HTTP. It refuses in front of the gateway what the gateway
-// would let pass or answer without details.
+// jsonFace answers HTTP. It refuses before it asks what cannot be a question.
 type jsonFace struct {
 	routes  map[string]route
-	gateway http.Handler
+	methods *inProcess
+	answers http.Handler // of calls that were let in
 	index   []byte
 	site    *web.Site
 	shown   sync.Map // of *packedDocument, by where the bytes of a file of the site lie
@@ -39,25 +36,21 @@ type jsonFace struct {
 	openapi *packedDocument
 }
 
-// newJSONFace is the JSON face over conn, counted by m.
-func newJSONFace(
-	ctx context.Context, conn grpc.ClientConnInterface, m *metrics, who callers, in admission, config Config,
-) (*jsonFace, error) {
+// newJSONFace is the JSON face of methods, counted by m.
+func newJSONFace(methods *inProcess, m *metrics, who callers, in admission, config Config) (*jsonFace, error) {
 	routes, err := readRoutes()
 	if err != nil {
 		return nil, err
 	}
-	face := &jsonFace{routes: routes, index: []byte(index(routes)), release: config.Release, metrics: m, callers: who, admission: in}
+	face := &jsonFace{routes: routes, methods: methods, index: []byte(index(routes)), release: config.Release, metrics: m, callers: who,
+		admission: in}
 	if face.site, err = web.New(web.Config{Key: config.Callers.PageKey, FramedBy: config.FramedBy}); err != nil {
-		return nil, err
-	}
-	if face.gateway, err = newGateway(ctx, conn, face.gatewayError); err != nil {
 		return nil, err
 	}
 	if face.openapi, err = newPackedDocument(jsonType, openapi.Gzip); err != nil {
 		return nil, err
 	}
-	face.gateway = compressing(held(face.gateway))
+	face.answers = compressing(held(http.HandlerFunc(face.answer)))
 	for path, at := range routes {
 		m.expect(path, strings.Split(at.allowed(), ", ")...)
 	}
@@ -111,14 +104,6 @@ func isPage(path string) bool {
 
 func (f *jsonFace) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	w.Header().Set("X-Content-Type-Options", "nosniff")
-	// What the gateway would heed and no caller has a use for: a deadline that ends
-	// a call before it is counted, and trailers, for which it would give up lengths.
-	r.Header.Del("Grpc-Timeout")
-	r.Header.Del("Te")
-	if r.Method != http.MethodPost {
-		// A type of nothing, which the gateway would write to the log if it is none.
-		r.Header.Del("Content-Type")
-	}
 	reading := r.Method == http.MethodGet || r.Method == http.MethodHead
 	at, known := f.routes[r.URL.Path]
 	if at.table { // whose answers, refusals too, depend on it
@@ -166,11 +151,12 @@ func (f *jsonFace) page(w http.ResponseWriter, r *http.Request, reading bool) {
 
 // get answers a question in a query string, for a cache to keep.
 func (f *jsonFace) get(w http.ResponseWriter, r *http.Request, at route) {
-	in, r, ok := f.enter(w, r, len(r.URL.RawQuery))
+	call := &jsonCall{route: at, table: wantsTable(r.Header, at)}
+	in, r, ok := f.enter(w, r, call, len(r.URL.RawQuery))
 	if !ok {
 		return
 	}
-	defer in.call.Leave()
+	defer call.work.Leave()
 	faults, unlisted := explainQuery(r.URL.RawQuery, at.question)
 	if r.ContentLength != 0 {
 		faults = append(faults, malformed("a GET has no body; POST it"))
@@ -179,8 +165,7 @@ func (f *jsonFace) get(w http.ResponseWriter, r *http.Request, at route) {
 		f.refuse(in, r, http.StatusBadRequest, invalidBeyond(faults, unlisted))
 		return
 	}
-	chooseForm(r, at)
-	serveCached(in, r, f.gateway, f.release.questionOf(r)...)
+	serveCached(in, r, f.answers, f.release.questionOf(r, call.table)...)
 }
 
 // post answers a question in a body.
@@ -195,18 +180,18 @@ func (f *jsonFace) post(w http.ResponseWriter, r *http.Request, at route) {
 		f.refuseBody(w, r, err)
 		return
 	}
-	in, r, ok := f.enter(w, r, len(data))
+	call := &jsonCall{route: at, table: wantsTable(r.Header, at)}
+	in, r, ok := f.enter(w, r, call, len(data))
 	if !ok {
 		return
 	}
-	defer in.call.Leave()
-	sent := len(data)
-	if data, err = inflateBody(in, r.Header, data); err != nil {
+	defer call.work.Leave()
+	if call.body, err = inflateBody(in, r.Header, data); err != nil {
 		f.refuseBody(in, r, err)
 		return
 	}
 	// What it inflates to has to be read too.
-	if err := in.call.Enter(r.Context(), (len(data)-sent)/bytesPerStep); err != nil {
+	if err := call.work.Enter(r.Context(), (len(call.body)-len(data))/bytesPerStep); err != nil {
 		f.refuseForLoad(in, r, err)
 		return
 	}
@@ -215,7 +200,5 @@ func (f *jsonFace) post(w http.ResponseWriter, r *http.Request, at route) {
 		return
 	}
 	w.Header().Set("Cache-Control", "no-store")
-	chooseForm(r, at)
-	r.Header.Set("Content-Type", jsonType) // In one spelling, that the gateway does not complain of others in the log.
-	f.gateway.ServeHTTP(in, withBody(r, data))
+	f.answers.ServeHTTP(in, r)
 }

@@ -2,33 +2,27 @@ package service
 
 import (
 	"context"
-	"fmt"
 
 	"google.golang.org/grpc"
 	"google.golang.org/grpc/codes"
-	"google.golang.org/grpc/metadata"
 	"google.golang.org/grpc/status"
 	"google.golang.org/protobuf/proto"
-	"google.golang.org/protobuf/reflect/protoreflect"
 
 	"example.com/knitmath/service/trace"
 )
 
-// inProcess is the gateway's connection to the handlers of its own process. It
-// calls them through the same interceptors as the gRPC server does, so that a
-// JSON call is counted, logged and recovered exactly once and like any other.
+// inProcess is the JSON face's way to the handlers of its own process. It calls them
+// through the same interceptors as the gRPC server does, so that a JSON call is
+// counted, logged and recovered exactly once and like any other.
 //
-// The two usual ways do worse. Registering the handlers with the gateway
-// directly runs no interceptor at all. Dialling the own gRPC server runs them,
-// but every question is then written to bytes, framed as HTTP/2, sent through
-// the loopback device, read back, and the answer likewise: BenchmarkGatewayHop
-// has the ratio, six to ten times the call itself. Nothing is lost by leaving
-// that out: deadlines travel in the context, metadata is carried over, and the
-// size limit is the HTTP body's.
+// Dialling the own gRPC server would do that too, but every question would then be written
+// to bytes, framed as HTTP/2, sent through the loopback device, read back, and the answer
+// likewise: BenchmarkGatewayHop has the ratio, six to ten times the call itself. Nothing is
+// lost by leaving that out: deadlines travel in the context, no handler reads metadata, and
+// the size limit is the HTTP body's.
 type inProcess struct {
 	methods     map[string]boundMethod
 	interceptor grpc.UnaryServerInterceptor
-	traces      *trace.Tracing // nil for none
 }
 
 // boundMethod is a generated method handler with the implementation to call.
@@ -36,12 +30,6 @@ type boundMethod struct {
 	handler grpc.MethodHandler
 	impl    any
 }
-
-// Both faces are registered through one interface and dialled through another.
-var (
-	_ grpc.ServiceRegistrar    = (*inProcess)(nil)
-	_ grpc.ClientConnInterface = (*inProcess)(nil)
-)
 
 func newInProcess(interceptor grpc.UnaryServerInterceptor) *inProcess {
 	return &inProcess{methods: map[string]boundMethod{}, interceptor: interceptor}
@@ -54,49 +42,35 @@ func (p *inProcess) RegisterService(desc *grpc.ServiceDesc, impl any) {
 	}
 }
 
-// Invoke calls a method. The question is handed over, not copied: the gateway
-// makes one for each call and does not look at it again.
-func (p *inProcess) Invoke(ctx context.Context, method string, args, reply any, _ ...grpc.CallOption) error {
+// ask calls a method, whose question read gives. A question that cannot be read is none
+// that the interceptors see.
+func (p *inProcess) ask(ctx context.Context, method string, read func(into proto.Message) error) (proto.Message, error) {
 	m, ok := p.methods[method]
 	if !ok {
-		return status.Errorf(codes.Unimplemented, "unknown method %s", method)
+		return nil, status.Errorf(codes.Unimplemented, "unknown method %s", method)
 	}
 	if err := ctx.Err(); err != nil {
-		return status.FromContextError(err).Err()
+		return nil, status.FromContextError(err).Err()
 	}
-	md, _ := metadata.FromOutgoingContext(ctx)
-	ctx = metadata.NewIncomingContext(ctx, md)
-	ctx = context.WithValue(ctx, faceKey{}, faceJSON)
-	ctx, end := p.traces.Call(ctx, method)
-	read := func(into any) error { return handOver(into, args) }
-	answer, err := m.handler(m.impl, ctx, read, p.interceptor)
-	code := status.Code(err)
-	end(code == codes.Internal || code == codes.Unknown) // As otelgrpc sees it, what callers do wrong is no failure.
+	answer, err := m.handler(m.impl, ctx, func(into any) error { return read(into.(proto.Message)) }, p.interceptor)
 	if err != nil {
-		return err
+		return nil, err
 	}
-	return handOver(reply, answer)
+	return answer.(proto.Message), nil
 }
 
-// NewStream refuses: no method of the JSON face streams.
-func (p *inProcess) NewStream(context.Context, *grpc.StreamDesc, string, ...grpc.CallOption) (grpc.ClientStream, error) {
-	return nil, status.Error(codes.Unimplemented, "no streams over JSON")
-}
-
-// handOver gives the fields of one message to another of its kind. What they
-// hold is shared, not copied.
-func handOver(to, from any) error {
-	dst, ok1 := to.(proto.Message)
-	src, ok2 := from.(proto.Message)
-	if !ok1 || !ok2 || dst.ProtoReflect().Descriptor() != src.ProtoReflect().Descriptor() {
-		return asFailure(fmt.Errorf("cannot hand a %T over to a %T", from, to))
+// spanned makes a span of each call within the process, none without traces.
+func spanned(traces *trace.Tracing, inner grpc.UnaryServerInterceptor) grpc.UnaryServerInterceptor {
+	if traces == nil {
+		return inner
 	}
-	m := dst.ProtoReflect()
-	src.ProtoReflect().Range(func(fd protoreflect.FieldDescriptor, v protoreflect.Value) bool {
-		m.Set(fd, v)
-		return true
-	})
-	return nil
+	return func(ctx context.Context, req any, info *grpc.UnaryServerInfo, handler grpc.UnaryHandler) (any, error) {
+		ctx, end := traces.Call(ctx, info.FullMethod)
+		answer, err := inner(ctx, req, info, handler)
+		code := status.Code(err)
+		end(code == codes.Internal || code == codes.Unknown) // As otelgrpc sees it, what callers do wrong is no failure.
+		return answer, err
+	}
 }
 
 // faceKey marks the context of a call that came in as JSON.

@@ -18,6 +18,7 @@ import (
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
 	"example.com/knitmath/service/admit"
+	"example.com/knitmath/service/carry"
 )
 
 // frail is an answer that panics when it has been looked at often enough.
@@ -74,14 +75,7 @@ func TestPanicsOfACall(t *testing.T) {
 	}
 }
 
-// panickingConn is a way to the handlers that panics outside of every interceptor.
-type panickingConn struct{ grpc.ClientConnInterface }
-
-func (panickingConn) Invoke(context.Context, string, any, any, ...grpc.CallOption) error {
-	panic(secret)
-}
-
-// A panic in the gateway, which lies within the compression, is a 500 that says so,
+// A panic outside of every interceptor, which lies within the compression, is a 500 that says so,
 // for callers who accept compression too; so is one in the admin face.
 func TestPanicsOfHTTP(t *testing.T) {
 	registry, log := prometheus.NewRegistry(), &lockedBuffer{}
@@ -90,7 +84,9 @@ func TestPanicsOfHTTP(t *testing.T) {
 		t.Fatal(err)
 	}
 	in := admission{gate: admit.NewGate(admit.DefaultLimits(2)), refusals: m.refusals}
-	made, err := newJSONFace(t.Context(), panickingConn{}, m, callers{}, in, Config{})
+	methods := newInProcess(func(context.Context, any, *grpc.UnaryServerInfo, grpc.UnaryHandler) (any, error) { panic(secret) })
+	carry.Register(methods)
+	made, err := newJSONFace(methods, m, callers{}, in, Config{})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -16,9 +16,8 @@ import (
 // the order of the parameters' names, and how many faults more there are than a
 // reply lists; nothing when it can be read.
 //
-// It stands in front of the gateway's own parser, which passes over a parameter
-// it does not know without a word. Replacing that parser instead would set a
-// variable that all gateways of the process share, also those that already serve.
+// It stands in front of the gateway's parser, which passes over a parameter that it
+// does not know without a word.
 func explainQuery(raw string, question protoreflect.MessageDescriptor) (found []fault.Violation, unlisted int) {
 	values, err := url.ParseQuery(raw)
 	if err != nil {

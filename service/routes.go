@@ -35,6 +35,7 @@ func isWireMethod(fullMethod string) bool {
 // route is one path of the JSON face.
 type route struct {
 	path     string
+	method   string // as gRPC writes it
 	question protoreflect.MessageDescriptor
 	get      bool // short questions may also be asked by GET
 	table    bool // the answer is one, and may be had as CSV
@@ -49,8 +50,8 @@ func (r route) allowed() string {
 }
 
 // readRoutes reads the paths from the google.api.http option of every method, so
-// that the strict reading in front of the gateway cannot know other paths than
-// the gateway does. A binding it would read wrongly is an error.
+// that no other paths are answered than the document has. A binding that would be read
+// wrongly is an error.
 func readRoutes() (map[string]route, error) {
 	routes := map[string]route{}
 	for _, service := range wireServices() {
@@ -70,7 +71,8 @@ func readRoute(method protoreflect.MethodDescriptor) (route, error) {
 	if rule.post == "" || rule.body != "*" {
 		return route{}, fmt.Errorf("%s: want a POST binding of the whole body", method.FullName())
 	}
-	r := route{path: rule.post, question: method.Input(), table: tableOf(method.Output()) != nil}
+	name := "/" + string(method.Parent().FullName()) + "/" + string(method.Name())
+	r := route{path: rule.post, method: name, question: method.Input(), table: tableOf(method.Output()) != nil}
 	for _, more := range rule.more {
 		if more.get != r.path {
 			return route{}, fmt.Errorf("%s: want no binding but GET on the path of the POST", method.FullName())

@@ -157,10 +157,9 @@ func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error
 	// the first call, and the first fault of the service's own is seen as an increase.
 	m.calls.expect(s.grpc.GetServiceInfo())
 
-	local := newInProcess(unary)
-	local.traces = config.Traces
+	local := newInProcess(spanned(config.Traces, unary))
 	register(local)
-	face, err := newJSONFace(context.Background(), local, m, who, in, config)
+	face, err := newJSONFace(local, m, who, in, config)
 	if err != nil {
 		return nil, err
 	}
