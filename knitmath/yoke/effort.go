@@ -61,12 +61,26 @@ func changeItems(from, to int, order shaping.GapSpread) (items int, ok bool) {
 }
 
 // leastItems is how many items a round of such gaps has at the least, and which round it is: a bracket of a decrease
-// and stitches, where these are enough for all gaps.
-func (g gap) leastItems() int {
-	if g.decreases > 1 && g.stitches >= 3*g.decreases {
-		return 1 + 3
+// and stitches, where these are enough for all gaps, and more where the round has no easy form.
+func (g gap) leastItems(order shaping.GapSpread) int {
+	switch {
+	case g.decreases < 2:
+		return 1 + 1
+	case mayLeave(order) && !g.easy():
+		return leastUneven + unevenItems + 1
+	case g.stitches >= 3*g.decreases:
+		return 3 + 1
 	}
 	return 1 + 1
+}
+
+// leastUneven is the fewest nearlyEasyItems.
+const leastUneven = 5
+
+// easy reports whether two gaps or more are told in one repeat of at most two of them, see easyItems.
+func (g gap) easy() bool {
+	over, half := uint32(g.stitches)%uint32(g.decreases), uint32(g.decreases)/2
+	return over <= mostOver || g.decreases%2 == 0 && over >= half && over-half <= mostOver
 }
 
 // easyItems are those of one repeat of at most two gaps.

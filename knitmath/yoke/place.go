@@ -102,6 +102,24 @@ func (a allowed) items(from, to int, order shaping.GapSpread) (items int, ok boo
 	return items + 1, ok
 }
 
+// leastItems is how many items a change of at least so many stitches has at the least.
+func (a allowed) leastItems(from int) int {
+	switch fewest := max(a.fewest, a.even.fewest); {
+	case a.adjusts || a.rises || fewest == 0:
+		return 0
+	case fewest == 1:
+		return 1 + 1
+	}
+	most := a.takes.of(from) + 2 // of more stitches no greater part, for sure
+	if a.even.fewest > 0 {
+		most = max(third.of(from), min(most, a.even.most))
+	}
+	if from >= 3*most {
+		return 3 + 1
+	}
+	return 1 + 1
+}
+
 // gap is that of a change; a round that adjusts, or does not decrease, has none.
 func (a allowed) gap(from, to int) gap {
 	if a.adjusts || to >= from {
