@@ -23,7 +23,7 @@ const (
 func (p *parser) aside(steps *[]Step, inner string) asideKind {
 	t := p.peek()
 	switch {
-	case p.boundIncluded(*steps):
+	case p.boundIncluded(*steps), p.wrapsClosed(*steps):
 		return asideRead
 	case t.is("(", "[", "-"):
 		return p.asideInBrackets(*steps)

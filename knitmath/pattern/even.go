@@ -38,7 +38,7 @@ func (p *parser) even(line *Line) bool {
 		return true
 	}
 	if w.even = w.verb.is("rib") || w.verb.is("even") && p.endsAt(p.next); w.even {
-		p.fabricBracket()
+		p.fabricBracket(info)
 	}
 	if w.verb.is("rib", "patt") && p.stitchesNext() && p.ribSpeltEnd(p.next) == 0 {
 		return false
@@ -263,7 +263,7 @@ func (p *parser) evenTurns(w *evenWork, info *lineInfo) bool {
 	case t.is("in") && (first.is("the") && second.is("round", "rnd") || first.is("rnds", "rounds")):
 		p.next += 2
 		p.accept("round", "rnd")
-		p.fabricBracket()
+		p.fabricBracket(info)
 		info.turns = constructionRound
 	default:
 		return false

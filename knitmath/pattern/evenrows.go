@@ -22,6 +22,7 @@ func (r *runner) even(i int) {
 	r.chartFits(l)
 	r.ribFits(i)
 	r.ribAsWritten(i)
+	r.fabricFits(l)
 	r.lastRow = 0
 	if info.ranges != nil {
 		r.lastRow = int(r.lastNumber(i))

@@ -33,7 +33,7 @@ func (p *parser) fabricPart(w *evenWork, info *lineInfo) bool {
 	if end := p.fabricEnd(i); end != 0 && (i > p.next || !p.tokens[i].is("patt", "pattern", "pat") || w.verb.is("work", "cont", "continue")) {
 		p.next = end
 		w.even = true
-		p.fabricBracket()
+		p.fabricBracket(info)
 		return true
 	}
 	if i == p.next || !p.peek().is("in", "of") || !p.tokens[i-1].is("in", "of", "the") {
@@ -81,8 +81,8 @@ func (p *parser) unknownRows(i, name int, w *evenWork, info *lineInfo) {
 }
 
 // fabricBracket passes over what a fabric is, "(k1 tbl, p1)", or what it is called.
-func (p *parser) fabricBracket() {
-	if !p.peek().is("(") {
+func (p *parser) fabricBracket(info *lineInfo) {
+	if p.rowOfFabric(info) || !p.peek().is("(") {
 		return
 	}
 	for n := 1; n < 24; n++ {

@@ -7,11 +7,13 @@ func (p *parser) gapAt(i int) int {
 		i++
 	}
 	switch t := &p.tokens[i]; {
+	case t.is("shadow") && p.tokens[i+1].is("wrap"):
+		return i + 2
 	case t.is("gap", "ds"), t.is("turn", "wrap") && p.endsClause(i+1):
 		return i + 1
 	case t.is("turning") && p.tokens[i+1].is("point", "gap"):
 		return i + 2
-	case t.among("wrapped double-wrapped double ds") && p.tokens[i+1].stitches():
+	case t.among("wrapped double-wrapped shadow-wrapped double ds") && p.tokens[i+1].stitches():
 		return i + 2
 	}
 	return 0

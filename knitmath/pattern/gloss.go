@@ -9,6 +9,9 @@ func (p *parser) gloss(s *Step, from int) {
 	if !p.peek().is("(") || s.Steps != nil || s.Operation == 0 && s.Name == "" || s.Operation == stitch.Knit || s.Operation == stitch.Purl {
 		return
 	}
+	if p.cableTold(s) {
+		return
+	}
 	save, found, after, stars := p.next, p.found.mark(), p.after, p.stars
 	p.next++
 	again, ok := p.item(false)
@@ -70,4 +73,40 @@ func (p *parser) glossTimes(s *Step, spelt bool) bool {
 func (p *parser) oftenOrFar(i int) bool {
 	t := &p.tokens[i]
 	return t.kind == tokenNumber || t.among("twice once thrice x times around to across")
+}
+
+// cableTold passes over brackets behind a cable that say it with a cable needle, "c6f (sl 3 sts to cn and hold in front, k3, k3 from
+// cn)": they take and leave what it does.
+func (p *parser) cableTold(s *Step) bool {
+	save, found, cable := p.next, p.found.mark(), p.cable
+	end := p.next + 1
+	for ; end < save+40 && !p.tokens[end].is(")") && p.tokens[end].kind != tokenEnd; end++ {
+	}
+	if s.takes < 2 || !p.tokens[end].is(")") || !p.anyOf(save, end, "cn", "cable") || p.oftenOrFar(end+1) {
+		return false
+	}
+	p.next++
+	p.inside++
+	steps, ok := p.items(")")
+	p.inside--
+	takes, leaves := 0, 0
+	for i := range steps {
+		t := &steps[i]
+		if len(t.Times) != 1 || t.Steps != nil {
+			return p.notTold(save, found, cable)
+		}
+		takes, leaves = takes+int(t.takes)*t.Times[0], leaves+int(t.leaves)*t.Times[0]
+	}
+	if !ok || p.next != end || takes != int(s.takes) || leaves != int(s.leaves) {
+		return p.notTold(save, found, cable)
+	}
+	p.next = end + 1
+	return true
+}
+
+// notTold goes back to brackets that say something else.
+func (p *parser) notTold(next int, found mark, cable *onCable) bool {
+	p.next, p.cable = next, cable
+	p.found.rewind(found)
+	return false
 }

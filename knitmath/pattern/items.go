@@ -85,6 +85,9 @@ func (p *parser) itemsEnd(inner string) bool {
 			return true
 		}
 	}
+	if p.inFabricRow && p.eachRowEnd(p.next) != 0 {
+		return true
+	}
 	if p.endingRepeat && (t.is("instead") || t.is("in") && p.ahead(1).is("place")) {
 		return true
 	}
@@ -138,8 +141,8 @@ func (p *parser) separators(inner string) bool {
 // stopEndsSteps reports whether the steps of a row end with the full stop just before: the line
 // ends, or a row, a direction or a sentence that only tells begins.
 func (p *parser) stopEndsSteps(atTop bool) bool {
-	if !atTop {
-		return p.startsLine()
+	if end, _ := p.wrapsClosedEnd(p.next); !atTop || end != 0 {
+		return end == 0 && p.startsLine()
 	}
 	return p.peek().kind == tokenNewline || !p.turnsOnSome() && (p.startsLine() || p.tellsNext() || p.ledDirection())
 }

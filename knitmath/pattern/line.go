@@ -145,6 +145,11 @@ func (p *parser) clauseLine(line *Line, from span) bool {
 		p.finish(line, from)
 		return true
 	}
+	if end := p.wrapsOrdered(first); end != 0 {
+		p.passedTo(line, end)
+		p.finish(line, from)
+		return p.accept(";")
+	}
 	p.leadIn(&line.info)
 	led := p.next
 	more := false

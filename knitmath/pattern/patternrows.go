@@ -4,7 +4,7 @@ package pattern
 // together under their numbers.
 func (p *parser) patternRows(info *lineInfo) bool {
 	i := p.next
-	for p.tokens[i].among("in the this whole entire full complete above same") {
+	for p.tokens[i].among("in the this these all whole entire full complete above same") {
 		i++
 	}
 	n := int(p.tokens[i].number)
@@ -14,7 +14,7 @@ func (p *parser) patternRows(info *lineInfo) bool {
 	if i++; p.tokens[i].is("-") {
 		i++
 	}
-	if !p.tokens[i].row() || !p.tokens[i+1].among("patt pattern pat repeat rep sequence section lace cable") {
+	if i = p.patternRowsAt(i); i == 0 {
 		return false
 	}
 	if p.rowsInSet() != n && p.rowsSaid != n {
@@ -24,4 +24,34 @@ func (p *parser) patternRows(info *lineInfo) bool {
 	}
 	info.last, p.next = n, i
 	return true
+}
+
+// ofPatternEnd is the index after "of the pattern", "of patt" at token i; 0 if it does not stand there.
+func (p *parser) ofPatternEnd(i int) int {
+	if !p.tokens[i].is("of") {
+		return 0
+	}
+	for i++; p.tokens[i].among("the this"); i++ {
+	}
+	if !p.tokens[i].among("patt pattern pat repeat rep sequence") {
+		return 0
+	}
+	return i + 1
+}
+
+// patternRowsAt is the index of the last word of "rows of patt", "pattern rows", "row repeat" at token i, behind their number; 0 if it
+// does not stand there. "The 4 rows" are those only where it is said how often.
+func (p *parser) patternRowsAt(i int) int {
+	the := p.tokens[i-1].kind == tokenNumber && p.tokens[i-2].is("the")
+	switch {
+	case p.tokens[i].among("patt pattern pat lace") && p.tokens[i+1].row():
+		return i + 1
+	case !p.tokens[i].row():
+		return 0
+	case p.ofPatternEnd(i+1) != 0:
+		return p.ofPatternEnd(i+1) - 1
+	case the && p.timesAt(i+1), p.tokens[i+1].among("patt pattern pat repeat rep sequence section lace cable"):
+		return i
+	}
+	return 0
 }

@@ -121,6 +121,7 @@ type parser struct {
 	trial         Line         // what it is read into
 	blank         *Line        // what the next sentence is read into: 12,000 of them would be 18 MB
 	onlyRows      bool         // what is read was written from a row
+	inFabricRow   bool         // a row is read that is told of a fabric
 	tidies        bool         // wraps are taken along with their stitches in the row at hand
 	rowSizes      uint32       // the sizes that the label at hand says, 0 for all
 	fastens       bool         // the row at hand ends with "fasten off"

@@ -106,8 +106,10 @@ func (p *parser) rowsRepeated(verb *token, info *lineInfo) bool {
 
 // ofThisPattern passes over "of this section", "of this pattern".
 func (p *parser) ofThisPattern() {
-	if !p.acceptAll("of", "this", "section") {
-		p.acceptAll("of", "this", "pattern")
+	if end := p.ofPatternEnd(p.next); end != 0 {
+		p.next = end
+	} else {
+		p.acceptAll("of", "this", "section")
 	}
 }
 

@@ -211,6 +211,10 @@ func (p *parser) rowCopied(target *lineInfo) bool {
 		target.ranges = []rowRange{{n, n}}
 		return true
 	}
+	if end, ranges := p.ordinals(p.next, true); end != 0 && ranges != nil && p.clauseStopsAt(end) {
+		target.ranges, p.next = ranges, end // "As 1st and 2nd."
+		return true
+	}
 	return p.rowsNamed(target) && target.ranges != nil && target.kind == lineRow
 }
 

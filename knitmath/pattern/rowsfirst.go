@@ -15,6 +15,7 @@ func (p *parser) rowsFirst(line *Line) bool {
 	line.info.inRounds = !p.peek().is("row", "rows")
 	p.next = end
 	line.info.kind, line.info.counts = lineEven, without(n)
+	p.rowOfFabric(&line.info)
 	line.info.rib, line.info.ribAs = p.ribIn(first, p.next), p.ribAs(first)
 	return true
 }
@@ -31,7 +32,7 @@ func (p *parser) rowsFirstEnd(i int) int {
 	for rows++; p.tokens[rows].among("in of even straight"); rows++ {
 	}
 	end := p.fabricEnd(rows)
-	if end == 0 || !p.endsAt(end) && !p.tokens[end].is(",", ";") {
+	if end == 0 || !p.endsAt(end) && !p.tokens[end].is(",", ";") && !p.tokens[end].is("(", "[") {
 		return 0
 	}
 	return end

@@ -15,6 +15,9 @@ func (p *parser) stitchPhrase(i int) (m meaning, end int) {
 	if front, end := p.yarnMoved(i); end != 0 {
 		return named(map[bool]string{false: "yb", true: "wyif"}[front], 0, 0), end
 	}
+	if m, end = p.shadowWrap(i); end != 0 {
+		return m, end
+	}
 	switch t := &p.tokens[i]; {
 	case t.among("k knit p purl k1 p1"):
 		return p.intoLoops(i)

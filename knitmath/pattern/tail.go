@@ -129,7 +129,7 @@ func (p *parser) tailWords(line *Line) {
 	info := &line.info
 	t := p.peek()
 	switch {
-	case p.sizesInTail(info), p.edgesInTail(), t.kind == tokenWord && p.acceptEnd(p.colourEnd(p.next)):
+	case p.sizesInTail(info), p.wrapsInTail(info), p.edgesInTail(), t.kind == tokenWord && p.acceptEnd(p.colourEnd(p.next)):
 	case t.among("divided distributed arranged split spread dividing distributing evenly") && p.overNeedles(info),
 		p.arrangedInTail(info):
 	case p.flatTold():
@@ -194,7 +194,7 @@ func (p *parser) changedTo() bool {
 	if !p.acceptEnd(p.fabricEnd(p.next)) {
 		return false
 	}
-	p.fabricBracket()
+	p.fabricBracket(nil)
 	return true
 }
 

@@ -275,8 +275,9 @@ func (p *parser) rowEnds() bool {
 		return true
 	}
 	t := p.peek()
+	wraps, _ := p.wrapsClosedEnd(p.next + bit(t.among(", ; .")))
 	switch {
-	case t.is(",", ";") && p.rowEndsAtComma():
+	case wraps != 0, t.is(",", ";") && p.rowEndsAtComma():
 		return true
 	case t.is("."):
 		return p.rowEndsAtStop()
