@@ -37,10 +37,11 @@ func Centimetres(um int64) float64 { return float64(um) / 1e4 }
 // Size writes a length in cm: "50.9 cm" to a tenth, or "20.04 in" to a
 // hundredth, halves up.
 func (u DisplayUnit) Size(cm float64) string {
+	var room [24]byte
 	if u == DisplayUnitIn {
-		return Decimal(cm/CmPerInch, 2) + " in"
+		return string(append(appendDecimal(room[:0], cm/CmPerInch, 2), " in"...))
 	}
-	return Decimal(cm, 1) + " cm"
+	return string(append(appendDecimal(room[:0], cm, 1), " cm"...))
 }
 
 // Printed is a length, or by how much one is more or less, as Size prints it.
@@ -77,11 +78,16 @@ func (u DisplayUnit) Difference(cm float64) string {
 // zeros. Beyond 2^53 in the last place, where a float has no places left, it is
 // written in full.
 func Decimal(x float64, places int) string {
+	var room [24]byte
+	return string(appendDecimal(room[:0], x, places))
+}
+
+func appendDecimal(to []byte, x float64, places int) []byte {
 	scale := math.Pow10(places)
 	if math.Abs(x*scale) < 1<<53 {
 		x = float64(RoundHalfUp(x*scale)) / scale
 	}
-	return strconv.FormatFloat(x, 'f', -1, 64)
+	return strconv.AppendFloat(to, x, 'f', -1, 64)
 }
 
 // Length writes a length to a hundredth of either unit.

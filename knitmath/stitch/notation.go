@@ -12,89 +12,84 @@ import (
 //
 // Any row gives some text; a step that is no step is written "?".
 func (r Row) Text() string {
-	var b strings.Builder
-	b.Grow(32) // as most rows are
-	writeSteps(&b, r.Steps, 0)
-	return b.String()
+	var room [64]byte // most rows are no longer
+	return string(r.AppendText(room[:0]))
 }
 
-func writeSteps(b *strings.Builder, steps []Step, depth int) {
-	for i, s := range steps {
+// AppendText adds the same to a text.
+func (r Row) AppendText(to []byte) []byte { return appendSteps(to, r.Steps, 0) }
+
+func appendSteps(b []byte, steps []Step, depth int) []byte {
+	for i := range steps {
 		if i > 0 {
-			b.WriteString(", ")
+			b = append(b, ", "...)
 		}
-		writeStep(b, s, depth)
+		b = appendStep(b, &steps[i], depth)
 	}
+	return b
 }
 
-func writeStep(b *strings.Builder, s Step, depth int) {
-	switch {
-	case s.kind() == kindGroup && depth < MaxDepth:
-		b.WriteByte('[')
-		writeSteps(b, s.Group, depth+1)
-		b.WriteByte(']')
-		writeTimes(b, s.Times)
-	case s.kind() == kindToLast:
-		b.WriteString(s.Op.Abbr())
-		writeLast(b, *s.ToLast)
-	case s.kind() == kindCount:
-		writeRun(b, s.Op, s.Count)
-	default:
-		b.WriteByte('?')
+func appendStep(b []byte, s *Step, depth int) []byte {
+	switch kind := s.kind(); {
+	case kind == kindGroup && depth < MaxDepth:
+		b = appendSteps(append(b, '['), s.Group, depth+1)
+		return appendTimes(append(b, ']'), s.Times)
+	case kind == kindToLast:
+		return appendLast(append(b, s.Op.Abbr()...), *s.ToLast)
+	case kind == kindCount:
+		return appendRun(b, s.Op, s.Count)
 	}
+	return append(b, '?')
 }
 
-// writeRun writes op worked n times: "k5", "k5 tbl", "BO 4", "k2tog",
+// appendRun adds op worked n times: "k5", "k5 tbl", "BO 4", "k2tog",
 // "[k2tog] 3 times".
-func writeRun(b *strings.Builder, op Op, n int) {
+func appendRun(b []byte, op Op, n int) []byte {
 	f := op.facts()
 	switch f.form {
 	case joined:
-		writeAll(b, strings.TrimSuffix(f.abbr, f.tail), strconv.Itoa(n), f.tail)
+		b = appendNumber(append(b, strings.TrimSuffix(f.abbr, f.tail)...), "", n, f.tail)
 	case spaced:
-		writeAll(b, f.abbr, " ", strconv.Itoa(n))
+		b = appendNumber(append(b, f.abbr...), " ", n, "")
 	case placed:
 		sts := " sts"
 		if n == 1 {
 			sts = " st"
 		}
-		writeAll(b, strings.TrimSuffix(strings.TrimSuffix(f.abbr, f.tail), " sts"), " ", strconv.Itoa(n), sts, f.tail)
+		b = appendNumber(append(b, strings.TrimSuffix(strings.TrimSuffix(f.abbr, f.tail), " sts")...), " ", n, sts)
+		b = append(b, f.tail...)
 	default:
 		if n == 1 {
-			b.WriteString(f.abbr)
-			return
+			return append(b, f.abbr...)
 		}
-		writeAll(b, "[", f.abbr, "]")
-		writeTimes(b, n)
+		b = append(append(b, '['), f.abbr...)
+		b = appendTimes(append(b, ']'), n)
 	}
+	return b
 }
 
-func writeAll(b *strings.Builder, parts ...string) {
-	for _, p := range parts {
-		b.WriteString(p)
-	}
+func appendNumber(b []byte, before string, n int, after string) []byte {
+	return append(strconv.AppendInt(append(b, before...), int64(n), 10), after...)
 }
 
-// writeTimes writes " once", " twice" or " 3 times".
-func writeTimes(b *strings.Builder, n int) {
+// appendTimes adds " once", " twice" or " 3 times".
+func appendTimes(b []byte, n int) []byte {
 	switch n {
 	case 1:
-		b.WriteString(" once")
+		return append(b, " once"...)
 	case 2:
-		b.WriteString(" twice")
-	default:
-		writeAll(b, " ", strconv.Itoa(n), " times")
+		return append(b, " twice"...)
 	}
+	return appendNumber(b, " ", n, " times")
 }
 
-// writeLast writes " to end", " to last st" or " to last 3 sts".
-func writeLast(b *strings.Builder, n int) {
+// appendLast adds " to end", " to last st" or " to last 3 sts".
+func appendLast(b []byte, n int) []byte {
 	switch n {
 	case 0:
-		b.WriteString(" to end")
+		return append(b, " to end"...)
 	case 1:
-		b.WriteString(" to last st")
-	default:
-		writeAll(b, " to last ", strconv.Itoa(n), " sts")
+		return append(b, " to last st"...)
 	}
+	return appendNumber(b, " to last ", n, " sts")
 }

@@ -86,7 +86,7 @@ func (s Step) width() int {
 	return stepsWidth(s.Group) + timesWidth(s.Times)
 }
 
-// runWidth returns the length of what writeRun writes.
+// runWidth returns the length of what appendRun adds.
 func runWidth(op Op, n int) int {
 	f := op.facts()
 	switch {
@@ -104,7 +104,7 @@ func runWidth(op Op, n int) int {
 	return len(f.abbr) + 2 + timesWidth(n)
 }
 
-// timesWidth returns the length of what writeTimes writes.
+// timesWidth returns the length of what appendTimes adds.
 func timesWidth(n int) int {
 	switch n {
 	case 1:

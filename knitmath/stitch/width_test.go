@@ -1,22 +1,11 @@
 package stitch
 
-import (
-	"strings"
-	"testing"
-)
+import "testing"
 
 // runText and timesText are what is written of them.
-func runText(op Op, n int) string {
-	var b strings.Builder
-	writeRun(&b, op, n)
-	return b.String()
-}
+func runText(op Op, n int) string { return string(appendRun(nil, op, n)) }
 
-func timesText(n int) string {
-	var b strings.Builder
-	writeTimes(&b, n)
-	return b.String()
-}
+func timesText(n int) string { return string(appendTimes(nil, n)) }
 
 // The lengths that compressing compares are those of the texts that are written:
 // every operation, every number of digits, alone and in groups of groups.

@@ -3,7 +3,6 @@ package yoke
 import (
 	"slices"
 	"strconv"
-	"strings"
 
 	"example.com/knitmath/knitmath/report"
 )
@@ -16,18 +15,24 @@ type piece struct {
 
 // joinDirections tell the parts in the order of work, and where the rounds begin: with the back,
 // or where a raise begins, which need not be as wide as the back.
-func (o Circular) joinDirections() []string {
+func (o Circular) joinDirections(d *report.Lines) {
 	parts, first := o.joined()
-	var list []string
-	for _, p := range parts {
-		list = append(list, p.name+" "+strconv.Itoa(p.stitches))
+	d.Say("Join body and sleeves in the round: ")
+	d.Count(o.JoinStitches, "stitches")
+	d.Say(". From the beginning of the round, left and right as worn: ")
+	for i, p := range parts {
+		if i > 0 {
+			d.Say(", ")
+		}
+		d.Say(p.name, " ")
+		d.Number(p.stitches)
 	}
-	begins := "Note: the rounds begin with " + first + ", at a marker"
+	d.End(".")
+	d.Say("Note: the rounds begin with ", first, ", at a marker")
 	if o.BackRaise != nil {
-		begins += ", where the short rows will have their right edge as worn"
+		d.Say(", where the short rows will have their right edge as worn")
 	}
-	return []string{"Join body and sleeves in the round: " + report.CountOf(o.JoinStitches, "stitches") +
-		". From the beginning of the round, left and right as worn: " + strings.Join(list, ", ") + ".", begins + "."}
+	d.End(".")
 }
 
 // joined is what the round has from its beginning, and what it begins with in words. A part that

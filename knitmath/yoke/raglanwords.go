@@ -13,12 +13,13 @@ func (o Raglan) Directions() []string { return o.directions }
 
 // directions writes the raglan as a pattern would.
 func (r raglan) directions(o Raglan, plan decreaseRounds, kinds []raglanKind) []string {
-	d := holdUnderarms(o.UnderarmStitches)
+	var d report.Lines
+	holdUnderarms(&d, o.UnderarmStitches)
 	line := ", line " + strconv.Itoa(r.line)
 	if r.line == 0 {
 		line = ", marker"
 	}
-	d = append(d, fmt.Sprintf("Join body and sleeves in the round: %s. From the beginning of the round, left and right as worn: "+
+	d.End(fmt.Sprintf("Join body and sleeves in the round: %s. From the beginning of the round, left and right as worn: "+
 		"back %d%s, left sleeve %d%s, front %d%s, right sleeve %d%s.", report.CountOf(o.JoinStitches, "stitches"),
 		o.Back.StartStitches, line, o.Sleeve.StartStitches, line, o.Front.StartStitches, line, o.Sleeve.StartStitches, line))
 	begins := "The round begins with the first stitch of the back, at a marker. "
@@ -27,15 +28,18 @@ func (r raglan) directions(o Raglan, plan decreaseRounds, kinds []raglanKind) []
 		if o.Sleeve.EndStitches == 0 {
 			always = " until they meet"
 		}
-		d = append(d, begins+"The lines lie on the sleeves' side of the markers, and their stitches are knit in every round"+always+".")
+		d.End(begins + "The lines lie on the sleeves' side of the markers, and their stitches are knit in every round" + always + ".")
 	} else {
-		d = append(d, begins+"The other markers lie between the parts.")
+		d.End(begins + "The other markers lie between the parts.")
 	}
-	d = append(d, r.roundDirections(o, plan, kinds)...)
-	d = append(d, fmt.Sprintf("From the beginning of the round there are left: back %d%s, left sleeve %d%s, front %d%s, right sleeve %d%s.",
+	for _, line := range r.roundDirections(o, plan, kinds) {
+		d.End(line)
+	}
+	d.End(fmt.Sprintf("From the beginning of the round there are left: back %d%s, left sleeve %d%s, front %d%s, right sleeve %d%s.",
 		o.Back.EndStitches, line, o.Sleeve.EndStitches, line, o.Front.EndStitches, line, o.Sleeve.EndStitches, line))
-	d = append(d, "Remove all markers but that of the beginning of the round.")
-	return append(d, finishing(o.UnderarmStitches)...)
+	d.End("Remove all markers but that of the beginning of the round.")
+	finishing(&d, o.UnderarmStitches)
+	return d.Strings()
 }
 
 // Summary says the answer in words.

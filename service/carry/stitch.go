@@ -73,12 +73,15 @@ func operationIn(number knitmathv1.Operation) stitch.Op {
 func operationOut(op stitch.Op) knitmathv1.Operation { return wireNumbers[op] }
 
 func instructionOut(in stitch.Instruction) *knitmathv1.Instruction {
-	return &knitmathv1.Instruction{
-		Text:          in.Row.Text(),
-		Steps:         each(in.Row.Steps, stepOut),
-		StartStitches: countOut(in.StartStitches),
-		EndStitches:   countOut(in.EndStitches),
-	}
+	out := new(knitmathv1.Instruction)
+	fillInstruction(out, in)
+	return out
+}
+
+// fillInstruction is instructionOut in memory that is there.
+func fillInstruction(out *knitmathv1.Instruction, in stitch.Instruction) {
+	out.Text, out.Steps = in.Row.Text(), stepsOut(in.Row.Steps)
+	out.StartStitches, out.EndStitches = countOut(in.StartStitches), countOut(in.EndStitches)
 }
 
 // runOut and groupOut are steps with all that they point to, in one piece of memory: no answer has more
@@ -95,19 +98,35 @@ type groupOut struct {
 	group knitmathv1.StepGroup
 }
 
-func stepOut(s stitch.Step) *knitmathv1.Step {
-	switch {
-	case s.ToLast != nil:
-		return &knitmathv1.Step{Kind: &knitmathv1.Step_Stretch{Stretch: &knitmathv1.StepStretch{
-			Operation: operationOut(s.Op), RemainingStitches: countOut(*s.ToLast)}}}
-	case len(s.Group) > 0:
-		var out groupOut
-		out.group.Steps, out.group.Times = each(s.Group, stepOut), countOut(s.Times)
-		out.kind.Group, out.step.Kind = &out.group, &out.kind
-		return &out.step
+// stepsOut has all runs of a list in one piece, too.
+func stepsOut(from []stitch.Step) []*knitmathv1.Step {
+	if len(from) == 0 {
+		return nil
 	}
-	var out runOut
-	out.run.Operation, out.run.Times = operationOut(s.Op), countOut(s.Count)
-	out.kind.Run, out.step.Kind = &out.run, &out.kind
-	return &out.step
+	runs := 0
+	for i := range from {
+		if from[i].ToLast == nil && len(from[i].Group) == 0 {
+			runs++
+		}
+	}
+	to, rooms := make([]*knitmathv1.Step, len(from)), make([]runOut, runs)
+	for i := range from {
+		switch s := &from[i]; {
+		case s.ToLast != nil:
+			to[i] = &knitmathv1.Step{Kind: &knitmathv1.Step_Stretch{Stretch: &knitmathv1.StepStretch{
+				Operation: operationOut(s.Op), RemainingStitches: countOut(*s.ToLast)}}}
+		case len(s.Group) > 0:
+			out := new(groupOut)
+			out.group.Steps, out.group.Times = stepsOut(s.Group), countOut(s.Times)
+			out.kind.Group, out.step.Kind = &out.group, &out.kind
+			to[i] = &out.step
+		default:
+			out := &rooms[0]
+			rooms = rooms[1:]
+			out.run.Operation, out.run.Times = operationOut(s.Op), countOut(s.Count)
+			out.kind.Run, out.step.Kind = &out.run, &out.kind
+			to[i] = &out.step
+		}
+	}
+	return to
 }

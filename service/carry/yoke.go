@@ -67,7 +67,7 @@ func yokeOut(out yoke.Circular) *knitmathv1.PlanCircularYokeResponse {
 		DepthCm:          out.DepthCm,
 		JoinCm:           out.JoinCm,
 		NeckCm:           out.NeckCm,
-		Rounds:           each(out.Rounds, yokeRoundOut),
+		Rounds:           yokeRoundsOut(out.Rounds),
 		Steepness:        out.Steepness,
 		Summary:          out.Summary(),
 		Directions:       out.Directions(),
@@ -93,21 +93,25 @@ func yokeBandOut(b yoke.BandPlan) *knitmathv1.YokeBandPlan {
 	}
 }
 
-func yokeRoundOut(r yoke.Round) *knitmathv1.YokeRound {
-	return &knitmathv1.YokeRound{
-		RoundNumber:     countOut(r.RoundNumber),
-		DepthCm:         r.DepthCm,
-		StartStitches:   countOut(r.StartStitches),
-		EndStitches:     countOut(r.EndStitches),
-		WantedStitches:  r.WantedStitches,
-		Instruction:     instructionOut(r.Instruction),
-		Steepness:       r.Steepness,
-		CircumferenceCm: r.CircumferenceCm,
-
-		DepartureStitches: r.DepartureStitches,
-		Effort:            countOut(r.Effort),
-		Adjusts:           r.Adjusts,
+// yokeRoundsOut has all rounds and their instructions in one piece of memory.
+func yokeRoundsOut(from []yoke.Round) []*knitmathv1.YokeRound {
+	to := make([]*knitmathv1.YokeRound, len(from))
+	rooms := make([]struct {
+		round       knitmathv1.YokeRound
+		instruction knitmathv1.Instruction
+	}, len(from))
+	for i := range from {
+		r, out := &from[i], &rooms[i].round
+		to[i] = out
+		out.RoundNumber, out.DepthCm = countOut(r.RoundNumber), r.DepthCm
+		out.StartStitches, out.EndStitches = countOut(r.StartStitches), countOut(r.EndStitches)
+		out.WantedStitches, out.DepartureStitches = r.WantedStitches, r.DepartureStitches
+		out.Instruction = &rooms[i].instruction
+		fillInstruction(out.Instruction, r.Instruction)
+		out.Steepness, out.CircumferenceCm = r.Steepness, r.CircumferenceCm
+		out.Effort, out.Adjusts = countOut(r.Effort), r.Adjusts
 	}
+	return to
 }
 
 func backRaiseIn(r *knitmathv1.BackRaise) *yoke.BackRaise {
