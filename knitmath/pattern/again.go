@@ -11,7 +11,7 @@ type starOpen struct {
 // so later.
 func (p *parser) opensDirections() {
 	star := p.peek()
-	if p.opensBracket() || star.kind != tokenStar || p.onlyRows || !p.repeatedLater(star.text) {
+	if p.stripesAt(p.next) || p.opensBracket() || star.kind != tokenStar || p.onlyRows || !p.repeatedLater(star.text) {
 		return
 	}
 	save, found := p.next, p.found.mark()

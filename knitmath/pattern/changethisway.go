@@ -84,6 +84,9 @@ func (p *parser) colouredMore() (Step, bool) {
 	last := Step{Name: "work", takes: 1, leaves: 1}
 	if n > 0 {
 		last = p.sofar[n-1]
+		for len(last.Steps) > 0 && !last.IntoOneStitch { // "rep from * to last st, 1A"
+			last = last.Steps[len(last.Steps)-1]
+		}
 	}
 	if last.takes != 1 || last.leaves != 1 || last.Steps != nil || last.stretch() || last.Operation.EndsRow() {
 		return Step{}, false
@@ -95,6 +98,15 @@ func (p *parser) colouredMore() (Step, bool) {
 	}
 	p.inColour()
 	return Step{Operation: last.Operation, Name: last.Name, takes: 1, leaves: 1, Times: without(times), at: from.to(p.last())}, true
+}
+
+// leadsColours reports whether a verb only says how the colours in the brackets or after the star behind it are worked, "knit *1A, 3B".
+func (p *parser) leadsColours() bool {
+	if !p.peek().among("k p knit purl work") || p.ahead(1).kind != tokenStar && !p.ahead(1).is("(", "[") {
+		return false
+	}
+	end, _ := p.sizedEnd(p.next + 2)
+	return end != 0 && p.colourEnd(end) != 0
 }
 
 // numberedTitle is the index after "Section 3: Leaves" in a line from token i to end: a part by

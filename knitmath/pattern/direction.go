@@ -9,12 +9,12 @@ import (
 // It takes nothing if there is none.
 func (p *parser) direction(line *Line) bool {
 	t := p.peek()
-	if t.kind != tokenWord && p.ribEnd(p.next) == 0 && p.ribSpeltEnd(p.next) == 0 && p.rowsFirstEnd(p.next) == 0 ||
-		p.phraseEnd(p.next, seeElsewhere) != 0 {
+	if t.kind != tokenWord && p.ribEnd(p.next) == 0 && p.ribSpeltEnd(p.next) == 0 && p.rowsFirstEnd(p.next) == 0 &&
+		!p.bareRepeatAt(p.next) && !p.stripesAt(p.next) || p.phraseEnd(p.next, seeElsewhere) != 0 {
 		return false
 	}
 	save, found, before := p.next, p.found.mark(), line.info
-	for _, read := range [...]reader{(*parser).calledInBracket, (*parser).orderSaid,
+	for _, read := range [...]reader{(*parser).stripesHere, (*parser).rowsAreRepeated, (*parser).calledInBracket, (*parser).orderSaid,
 		(*parser).halfForHeel, (*parser).inRoundAgain, (*parser).fabricOfLabel, (*parser).ribSpelt, (*parser).rowsInTurn,
 		(*parser).threeNeedle, (*parser).ontoNeedle, (*parser).fabricRows, (*parser).rowsFirst, (*parser).bareRepeat,
 		(*parser).charted, (*parser).contInThisWay, (*parser).thenEveryRow, (*parser).changesLead, (*parser).colourAtCountTold,

@@ -54,6 +54,9 @@ func (p *parser) onWhichRows(info *lineInfo, from span) bool {
 // repeatTimes reads how many times rows are repeated that are named, or asks.
 func (p *parser) repeatTimes(info *lineInfo) bool {
 	at := p.peek().span
+	if p.rowsInAll(info) {
+		return true
+	}
 	p.commaBeforeTimes()
 	n, total, more := p.manyTimes()
 	if n == nil {
@@ -115,8 +118,10 @@ func (p *parser) bareRepeat(line *Line) bool {
 	}
 	from := p.peek().span
 	line.info.kind = lineRepeat
-	if !p.firstOfThese(&line.info, &p.piece.Lines[n-1].info) && !p.rowsNamed(&line.info) {
-		return false
+	if !p.firstOfThese(&line.info, &p.piece.Lines[n-1].info) {
+		if p.accept("the"); !p.rowsNamed(&line.info) {
+			return false
+		}
 	}
 	p.accept("only", "alone")
 	if p.peek().is("every", "each") && p.ahead(1).row() && p.ahead(2).is("until", "till") {
@@ -134,6 +139,8 @@ func (p *parser) bareRepeatAt(i int) bool {
 		i = end
 	} else if p.tokens[i].is("first") && p.tokens[i+1].kind == tokenNumber && p.tokens[i+2].row() {
 		i += 3
+	} else if end := p.ordinalRowsEnd(i); end != 0 {
+		i = end
 	} else if !p.tokens[i].row() || p.tokens[i+1].kind != tokenNumber {
 		return false
 	} else {
@@ -146,6 +153,18 @@ func (p *parser) bareRepeatAt(i int) bool {
 		i += 2
 	}
 	return p.tokens[i].is("again", "until", "till") || p.timesEnd(i) != 0
+}
+
+// ordinalRowsEnd is the index after "1st row", "the first and second rows" at token i; 0 if that is not what stands there.
+func (p *parser) ordinalRowsEnd(i int) int {
+	if p.tokens[i].is("the") {
+		i++
+	}
+	end, _ := p.ordinals(i, false)
+	if end == 0 || !p.tokens[end].row() {
+		return 0
+	}
+	return end + 1
 }
 
 // beforeRowsAgain are words before a number of rows that are worked again; rowsMore those that say that others were worked before.

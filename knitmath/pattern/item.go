@@ -49,6 +49,9 @@ func (p *parser) item(alone bool) (Step, bool) {
 		return p.group()
 	case t.kind == tokenStar:
 		return p.star()
+	case p.leadsColours():
+		p.next++
+		return p.item(alone)
 	case t.kind == tokenWord:
 		if p.own[t.text].name == "" {
 			if s, found, ok := p.worded(); found {

@@ -10,7 +10,10 @@ func (p *parser) firstOnes(i int) int {
 	if end == 0 || p.ordinalValue(i) != 1 || !p.tokens[end].is("of") || !p.tokens[end+1].is("these", "them", "those") {
 		return 0
 	}
-	if end += 2; p.tokens[end].row() {
+	if end += 2; p.tokens[end].kind == tokenNumber && p.tokens[end+1].row() || p.tokens[end].row() {
+		end++
+	}
+	if p.tokens[end].row() {
 		end++
 	}
 	return end

@@ -7,6 +7,9 @@ func (p *parser) patternRows(info *lineInfo) bool {
 	for p.tokens[i].among("in the this these all whole entire full complete above same") {
 		i++
 	}
+	if p.stripesAgain(info, i) {
+		return true
+	}
 	n := int(p.tokens[i].number)
 	if p.tokens[i].kind != tokenNumber || n < 2 {
 		return false
@@ -20,7 +23,7 @@ func (p *parser) patternRows(info *lineInfo) bool {
 	if p.rowsInSet() != n && p.rowsSaid != n {
 		return false
 	}
-	for i++; p.tokens[i].among("patt pattern pat repeat rep sequence section lace cable"); i++ {
+	for i++; p.tokens[i].among("patt pattern pat repeat rep sequence section lace cable stripe"); i++ {
 	}
 	info.last, p.next = n, i
 	return true
@@ -50,8 +53,25 @@ func (p *parser) patternRowsAt(i int) int {
 		return 0
 	case p.ofPatternEnd(i+1) != 0:
 		return p.ofPatternEnd(i+1) - 1
-	case the && p.timesAt(i+1), p.tokens[i+1].among("patt pattern pat repeat rep sequence section lace cable"):
+	case the && p.timesAt(i+1), p.tokens[i+1].among("patt pattern pat repeat rep sequence section lace cable stripe"):
 		return i
 	}
 	return 0
+}
+
+// stripesAgain reads "sequence", "stripe pattern" at token i, where the rows just above were told by their colours.
+func (p *parser) stripesAgain(info *lineInfo, i int) bool {
+	last := len(p.piece.Lines) - 1
+	if !p.tokens[i-1].among("the this same whole full") || last < 0 || p.rowsSaid == 0 ||
+		p.piece.Lines[last].info.kind != lineEven || !single(p.piece.Lines[last].info.counts, p.rowsSaid) {
+		return false
+	}
+	for p.tokens[i].among("stripe striped colour color") {
+		i++
+	}
+	if !p.tokens[i].among("sequence pattern patt repeat stripes") {
+		return false
+	}
+	info.last, p.next = p.rowsSaid, i+1
+	return true
 }

@@ -147,6 +147,9 @@ func (p *parser) doubtful(i, end int, known bool) int {
 		!p.piecesTold(i) && !p.choiceTold(i, end) {
 		bad = p.alarm(i, end, known)
 	}
+	if bad == 0 && p.began && p.repeatedSaid(i, end) {
+		bad = i
+	}
 	if bad == 0 && !known && (p.foreign(i, end) || p.unknownOrder(i, end)) {
 		bad = i
 	}

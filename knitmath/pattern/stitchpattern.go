@@ -209,7 +209,7 @@ func (p *parser) patternAt(i int) (end, number int) {
 		if len(words) == 0 {
 			continue
 		}
-		n, at := 0, i
+		n, at := 0, p.afterRowsOf(i, len(p.patterns[k].lines))
 		for n < len(words) && at < len(p.tokens) {
 			t := &p.tokens[at]
 			if t.is(words[n]) {
@@ -229,6 +229,24 @@ func (p *parser) patternAt(i int) (end, number int) {
 		return at, k + 1
 	}
 	return 0, 0
+}
+
+// afterRowsOf is the index after "the 12-row" at token i, of a pattern of so many rows; i if that is not what stands there.
+func (p *parser) afterRowsOf(i, rows int) int {
+	n := i
+	for p.tokens[n].among("the this full entire complete") {
+		n++
+	}
+	if p.tokens[n].kind != tokenNumber || int(p.tokens[n].number) != rows {
+		return i
+	}
+	if n++; p.tokens[n].is("-") {
+		n++
+	}
+	if !p.tokens[n].row() {
+		return i
+	}
+	return n + 1
 }
 
 // tellUnworked says which stitch patterns the text defines and works nowhere: nothing is

@@ -8,48 +8,79 @@ func (p *parser) stripes() bool {
 		return false
 	}
 	heading, from := p.next, p.peek().span
-	colon := p.stripesColon(heading)
+	colon := p.stripesLead(heading)
 	if colon == 0 || !p.rowsColoured(colon+1) {
 		return false
 	}
-	works := p.tokens[heading].among("work working cont continue knit") || !p.stripesLater(colon)
+	works := p.tokens[heading].among("work working cont continue knit alternate") || !p.stripesLater(colon)
 	p.next = colon + 1
 	sum := p.colouredRows()
 	if sum == nil {
 		return false
 	}
-	if p.accept(",") || p.peek().is("in") {
-		p.accept("in")
-		p.acceptEnd(p.fabricEnd(p.next))
+	p.acceptAmong("throughout alternately")
+	if p.tokens[colon].is("(") && !p.accept(")") {
+		return false
 	}
+	p.inWhatStripes()
 	if !works {
 		p.stripesDefined(p.stripeName(heading, colon), sum, from)
 		return true
 	}
-	line := Line{info: lineInfo{kind: lineEven, counts: sum}}
+	line := Line{info: lineInfo{kind: lineEven}}
+	p.stripesCounted(&line.info, sum)
 	p.tail(&line)
 	p.finish(&line, from)
+	p.everyStripeRow()
 	return true
 }
 
-// stripesColon is the index of the colon after "Stripes", "Work in stripes as follows" at token
-// i; 0 if that is not what stands there.
-func (p *parser) stripesColon(i int) int {
-	said := false
-	for n := 0; n < 14 && !p.tokens[i].is(":"); n++ {
+// everyStripeRow passes over "Knit every rnd." after stripes, which says how they are worked.
+func (p *parser) everyStripeRow() {
+	if end := p.phraseEnd(p.next+1, everyRowPlain); p.peek().is(".") && end != 0 && p.endsAt(end) {
+		p.next++
+		p.passTo(end)
+	}
+}
+
+// inWhatStripes passes over ", in st st" after a list of stripes.
+func (p *parser) inWhatStripes() {
+	if p.peek().is("in") || p.peek().is(",") && p.ahead(1).is("in") {
+		p.accept(",")
+		p.accept("in")
+		p.acceptEnd(p.fabricEnd(p.next))
+	}
+}
+
+// everyRowPlain says that all rows of stripes are worked alike.
+var everyRowPlain = wordings("knit every rnd", "knit every round", "knit every row", "knit all rows", "knit all rnds", "knit all rounds",
+	"work in st st throughout", "work in garter st throughout", "all in st st", "k every row", "k every round", "purl every row")
+
+// stripesLead is the index of the colon after "Stripes", "Work in stripes as follows" at token i, of the "of" in "Work in stripes of 2
+// rows A", of the bracket in "Work in stripes (2 rows A, 2 rows B)"; 0 if that is not what stands there. Two rows whose colours are known
+// need not be called stripes.
+func (p *parser) stripesLead(i int) int {
+	said, first := false, i
+	for n := 0; n < stripesFar && !p.tokens[i].is(":"); n++ {
 		t := &p.tokens[i]
 		said = said || t.among("stripe stripes striped striping")
-		if t.is("as") && said && p.tokens[i+1].is("foll", "follows") {
-			i++
-		} else if t.kind != tokenWord && !t.is(",") {
+		if (said && t.is("of", "(") || n == 0 && t.is("alternate")) && p.rowsInColours(i+1) {
+			return i
+		}
+		if t.kind != tokenWord && !t.is(",") {
 			return 0
 		}
 		i++
 	}
-	if !said || !p.tokens[i].is(":") {
-		return 0
+	if p.tokens[i].is(":") && (said || p.stripesUncalled(first, i)) {
+		return i
 	}
-	return i
+	return 0
+}
+
+// stripesUncalled reports whether what is worked from token i on, as its list after a colon says, are stripes.
+func (p *parser) stripesUncalled(i, colon int) bool {
+	return p.tokens[i].among("work working cont continue") && p.rowsInColours(colon+1)
 }
 
 // stripesDefined makes rows by their colours a stitch pattern of that name.
@@ -86,63 +117,4 @@ func (p *parser) stripesLater(i int) bool {
 		}
 	}
 	return false
-}
-
-// rowsColoured reports whether "4 rows blue" stands at token i.
-func (p *parser) rowsColoured(i int) bool {
-	for p.tokens[i].kind == tokenNewline || p.tokens[i].is("work", "knit") {
-		i++
-	}
-	end, _ := p.sizedEnd(i)
-	return end != 0 && p.tokens[end].row()
-}
-
-// colouredRows reads "4 rows blue, 2 rows white and 2 rows A": how many they are together;
-// nil if their number is not the same in all sizes.
-func (p *parser) colouredRows() []int {
-	sum := 0
-	for more := true; more; more = p.stripeAfter() {
-		n := p.oneStripe()
-		if n == nil {
-			return nil
-		}
-		sum = min(sum+max(n[0], 0), MaxRows)
-	}
-	if sum == 0 || sum > 500 {
-		return nil
-	}
-	return []int{sum}
-}
-
-// oneStripe reads "4 rows blue", "2 rows in A": how many rows they are; nil if that is not what
-// comes next, or differs between the sizes.
-func (p *parser) oneStripe() []int {
-	for p.peek().kind == tokenNewline && p.peek().number == 1 {
-		p.next++
-	}
-	p.accept("work", "knit")
-	n := p.number()
-	if len(n) != 1 || !p.acceptRow() {
-		return nil
-	}
-	for words := 0; words < 4 && p.peek().kind == tokenWord && !p.peek().is("and", "then", "in"); words++ {
-		p.next++
-	}
-	if p.peek().is("in") {
-		p.acceptEnd(p.colourEnd(p.next))
-	}
-	return n
-}
-
-// stripeAfter reports whether the rows of another colour follow, and goes on to them.
-func (p *parser) stripeAfter() bool {
-	save := p.next
-	for p.peek().among(", ; and then") || p.peek().kind == tokenNewline && p.peek().number == 1 && p.rowsColoured(p.next) {
-		p.next++
-	}
-	if save == p.next && p.peek().kind != tokenNewline || !p.rowsColoured(p.next) {
-		p.next = save
-		return false
-	}
-	return true
 }

@@ -165,7 +165,7 @@ func (p *parser) edgesInTail() bool {
 func (p *parser) tailTold(line *Line) {
 	info := &line.info
 	switch {
-	case p.moreRows(info):
+	case p.moreRows(info), p.stripesInTail(info):
 	case (info.kind == lineEven || info.kind == linePlain) && p.acrossAll(line):
 	case p.rateInTail(), p.whichInTail(info):
 	case p.acceptEnd(p.firstRowTold()), p.acceptEnd(p.rowsBetween()), p.acceptEnd(p.gapClosed(p.next)):
@@ -282,7 +282,8 @@ func (p *parser) nextClause() bool {
 	if t.kind == tokenWord && leadIns[t.text] && p.leadEnd(p.next) != 0 {
 		return true
 	}
-	return p.labelEnd(p.next) != 0 || p.calledNext() || p.moreEdgesAt() || p.pickedUpAt(p.next) || p.bareRepeatAt(p.next) ||
+	return p.labelEnd(p.next) != 0 || p.calledNext() || p.moreEdgesAt() || p.pickedUpAt(p.next) ||
+		p.bareRepeatAt(p.next) || p.stripesAt(p.next) ||
 		p.directionAhead() || p.startsItem(p.next) && !t.among("inc dec m rib") &&
 		!(t.is("(", "[") && p.remarkEnd(p.next) != 0)
 }
