@@ -1,11 +1,6 @@
 package shaping
 
-import (
-	"slices"
-
-	"example.com/knitmath/knitmath/spread"
-	"example.com/knitmath/knitmath/stitch"
-)
+import "example.com/knitmath/knitmath/spread"
 
 // A layout is one way to lay the gaps of a spacing: blocks of gaps that repeat, and
 // what is left at the two ends. Flat, a change stands between any two gaps; in the
@@ -13,7 +8,6 @@ import (
 type layout struct {
 	first, last int // edges included
 	blocks      []block
-	steps       []stitch.Step // as it is written, if that is known
 }
 
 // A block is gaps in succession, worked so many times.
@@ -36,15 +30,6 @@ func (b block) last() int  { return b.gaps[len(b.gaps)-1].Stitches }
 // equal are so many gaps of one length.
 func equal(gap, times int) block {
 	return block{gaps: []spread.GapRun{{Stitches: gap, Times: 1}}, times: times}
-}
-
-// kept is a layout that shares nothing with those that are tried after it.
-func (l layout) kept() layout {
-	l.blocks = slices.Clone(l.blocks)
-	for i, b := range l.blocks {
-		l.blocks[i].gaps = slices.Clone(b.gaps)
-	}
-	return l
 }
 
 // appendBlock adds a block, and joins equal gaps with those before.

@@ -74,7 +74,7 @@ func (s spacing) open(l layout) []stitch.Step {
 			before = appendBlock(before, b)
 		}
 	}
-	gapFirst := s.appendLayout(make([]stitch.Step, 0, len(before)+1), before, gapBefore)
+	gapFirst := s.appendLayout(s.newSteps(len(before)+1), before, gapBefore)
 	if l.last > 0 {
 		gapFirst = append(gapFirst, stitch.Do(s.plainOp(), l.last))
 	}
@@ -125,7 +125,10 @@ func (s spacing) once(b block, at side) []stitch.Step {
 	if b.long != nil && b.long[at] != nil {
 		return b.long[at]
 	}
-	once := make([]stitch.Step, 0, 2*len(b.gaps))
+	if b.long != nil {
+		s.room = nil // it is kept
+	}
+	once := s.newSteps(2 * len(b.gaps))
 	for _, g := range b.gaps {
 		once = s.appendRepeat(once, g, at)
 	}

@@ -1,9 +1,6 @@
 package shaping
 
-import (
-	"example.com/knitmath/knitmath/spread"
-	"example.com/knitmath/knitmath/stitch"
-)
+import "example.com/knitmath/knitmath/spread"
 
 // mostInBlock is how many gaps a repeat may have: with more one counts gaps where
 // one would rather count stitches. Own choice.
@@ -78,6 +75,10 @@ type layoutFinder struct {
 	alike  [2][1]spread.GapRun
 	blocks [2]block
 	nest   [2][2]spread.GapRun
+
+	// The memory of the best.
+	keptBlocks []block
+	keptGaps   []spread.GapRun
 }
 
 // equal is equal in the first memory there is for it, or in the second.
@@ -222,52 +223,4 @@ func (f *layoutFinder) crowded(l layout) bool {
 		}
 	}
 	return false
-}
-
-// worthAlike is how many items a flat row may have more so that not one of its ends alone is a
-// change: [k2tog, k1, k2tog] 30 times rather than [[k2tog] twice, k1] 30 times. Own choice.
-const worthAlike = 2
-
-// asGood reports whether the best so far has as few items and lies as near.
-func (f *layoutFinder) asGood(items, off int) bool {
-	return f.found && f.items == items && off >= f.off
-}
-
-func (f *layoutFinder) try(l layout) {
-	least := f.leastItems(l)
-	if f.found && f.items < least || f.crowded(l) {
-		return
-	}
-	off := f.departure(l)
-	if off > f.allowed || f.asGood(least, off) {
-		return // too far off, or no better were it written in the fewest items
-	}
-	items := least
-	if !f.round || l.joins() {
-		l.steps = f.steps(l)
-		items = f.itemsOf(l)
-	}
-	if f.found && (items > f.items || items == f.items && (off >= f.off || !f.round && f.best.equal() && !l.equal())) {
-		return
-	}
-	f.found, f.best, f.items, f.off = true, l.kept(), items, off
-}
-
-// itemsOf is how many items a layout has when it is written, and as many more as other forms of it
-// are worth.
-func (f *layoutFinder) itemsOf(l layout) int {
-	items := stitch.RowOf(l.steps...).Items()
-	if f.unlike(l) {
-		items += worthAlike
-	}
-	if len(l.blocks) > 0 && len(l.blocks[0].gaps) > mostInBlock || len(l.blocks) > 1 && len(l.blocks[1].gaps) > mostInBlock {
-		items += worthFlat
-	}
-	return items
-}
-
-// unlike reports whether only one end of a flat row begins right after its edge, though there
-// is room at both.
-func (f *layoutFinder) unlike(l layout) bool {
-	return !f.round && f.order != GapSpreadMirrored && l.first != l.last && min(l.first, l.last) == f.edge && 2*f.plain() >= f.k
 }

@@ -18,6 +18,7 @@ type spacing struct {
 	long             bool    // longer repeats are looked for
 	rowOnly          bool    // nobody looks at the gaps of a layout
 	bar              int     // of a mirrored row whose bars lie alike: see barOf
+	room             *stepRoom
 }
 
 // least is the fewest stitches between two changes: an increase made in the
@@ -141,15 +142,12 @@ func (s spacing) gaps() (EvenSpacing, bool) {
 
 // laid is the spacing of a layout.
 func (s spacing) laid(l layout) EvenSpacing {
-	if l.steps == nil {
-		l.steps = s.steps(l)
-	}
 	out := EvenSpacing{Operation: s.op, ChangeCount: s.k, PlainStitches: s.plain(), round: s.round,
 		FirstGapStitches: l.first, LastGapStitches: l.last}
 	if !s.rowOnly {
 		out.Gaps = l.runs()
 	}
-	return s.finished(out, stitch.RowOf(l.steps...))
+	return s.finished(out, stitch.RowOf(s.steps(l)...))
 }
 
 // finished adds the row, and how even and how easy it is.

@@ -148,7 +148,7 @@ func (s spacing) appendRepeat(steps []stitch.Step, g spread.GapRun, at side) []s
 	case g.Stitches == 0:
 		return append(steps, stitch.Do(s.op, g.Times))
 	}
-	return append(steps, stitch.Repeat(g.Times, s.appendUnit(nil, g.Stitches, at)...))
+	return append(steps, stitch.Repeat(g.Times, s.appendUnit(s.newSteps(2), g.Stitches, at)...))
 }
 
 // appendUnit adds a change with its gap.

@@ -59,7 +59,7 @@ func TestTheLeastItemsOfAGap(t *testing.T) {
 	for from := 2; from <= 160; from++ {
 		for k := 1; k <= from/2; k++ {
 			for order := shaping.GapSpreadUnspecified; order <= shaping.GapSpreadLeastEffort; order++ {
-				items, ok := allowed{}.items(from, from-k, order)
+				items, ok := (&allowed{}).items(from, from-k, order)
 				if least := (gap{from, k}).leastItems(order); ok && items < least {
 					t.Fatalf("%d to %d, spread %d: %d items, and at least %d were said", from, from-k, order, items, least)
 				}

@@ -59,7 +59,7 @@ const (
 )
 
 // most is how many of so many stitches a change may take away.
-func (a allowed) most(n int) int {
+func (a *allowed) most(n int) int {
 	if a.adjusts {
 		return min(mostAdjusted, n/2)
 	}
@@ -74,7 +74,7 @@ func (a allowed) most(n int) int {
 type window struct{ from, lowest, highest, top int }
 
 // after is which counts may follow on so many stitches.
-func (a allowed) after(from int) window {
+func (a *allowed) after(from int) window {
 	w := window{from: from, lowest: from - a.most(from), highest: from - max(a.fewest, a.even.fewest), top: from}
 	switch {
 	case a.adjusts:
@@ -91,7 +91,7 @@ func (w window) has(to int) bool {
 
 // items is what there is to remember of a change that is allowed, and which round it is;
 // ok is false where its round does not exist.
-func (a allowed) items(from, to int, order shaping.GapSpread) (items int, ok bool) {
+func (a *allowed) items(from, to int, order shaping.GapSpread) (items int, ok bool) {
 	if from == to {
 		return 0, true
 	}
@@ -103,7 +103,7 @@ func (a allowed) items(from, to int, order shaping.GapSpread) (items int, ok boo
 }
 
 // leastItems is how many items a change of at least so many stitches has at the least.
-func (a allowed) leastItems(from int) int {
+func (a *allowed) leastItems(from int) int {
 	switch fewest := max(a.fewest, a.even.fewest); {
 	case a.adjusts || a.rises || fewest == 0:
 		return 0
@@ -121,7 +121,7 @@ func (a allowed) leastItems(from int) int {
 }
 
 // gap is that of a change; a round that adjusts, or does not decrease, has none.
-func (a allowed) gap(from, to int) gap {
+func (a *allowed) gap(from, to int) gap {
 	if a.adjusts || to >= from {
 		return gap{}
 	}
