@@ -23,7 +23,7 @@ const (
 func (p *parser) aside(steps *[]Step, inner string) asideKind {
 	t := p.peek()
 	switch {
-	case p.boundIncluded(*steps), p.wrapsClosed(*steps):
+	case p.boundIncluded(*steps), p.wrapsClosed(*steps), p.placedAfter(steps):
 		return asideRead
 	case t.is("(", "[", "-"):
 		return p.asideInBrackets(*steps)

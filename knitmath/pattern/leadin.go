@@ -74,7 +74,7 @@ func (p *parser) leadWords() int {
 	if p.changesLed() {
 		return 0
 	}
-	return max(p.leadEnd(p.next), p.castLed(p.next), p.markersLabel(p.next), p.mindedLed(p.next))
+	return max(p.leadEnd(p.next), p.castLed(p.next), p.markersLabel(p.next), p.mindedLed(p.next), p.markersMinded(p.next))
 }
 
 // mindedLed is the index after what is minded in what follows, "Changing to a longer needle when necessary,"; 0 if that is not

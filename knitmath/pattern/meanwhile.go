@@ -24,7 +24,7 @@ func (p *parser) meanwhile(steps *[]Step, inner string) asideKind {
 		return p.longLoops()
 	case p.inEveryAt(p.next):
 		return p.whileEvery(steps)
-	case t.is("replacing", "moving", "removing") && p.markerNext():
+	case t.among("replacing moving removing dropping discarding taking") && p.markerNext():
 		p.toClause()
 		return asideRead
 	}

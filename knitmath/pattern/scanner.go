@@ -91,6 +91,10 @@ func (s *scanner) spelled(from span) {
 	if usual, other := spellings[word]; other {
 		word = usual
 	}
+	if rest := s.source[s.at:]; word == "w" && len(rest) > 1 && rest[0] == '/' && rest[1] == ' ' { // "w/ MC"
+		s.skipTo(s.at + 1)
+		word = "with"
+	}
 	if word == "no" && s.numberSign() {
 		return
 	}
@@ -106,7 +110,9 @@ func (s *scanner) spelled(from span) {
 
 // spellings are words that are spelt in other ways too: the usual one of each.
 var spellings = map[string]string{"ea": "each", "upon": "on", "purlways": "purlwise", "knitways": "knitwise", "purlway": "purlwise",
-	"pways": "purlwise", "kways": "knitwise", "pw": "pwise", "kw": "kwise", "wf": "yf", "wlfwd": "yfwd", "thro": "through", "thru": "through"}
+	"pways": "purlwise", "kways": "knitwise", "pw": "pwise", "kw": "kwise", "wf": "yf", "wlfwd": "yfwd", "w/o": "without",
+	"inc'ing": "increasing",
+	"inc'g":   "increasing", "dec'ing": "decreasing", "dec'g": "decreasing", "thro": "through", "thru": "through"}
 
 // stockingDotted goes on after the "st" of "st.-st", as older booklets shorten stocking stitch, the "g" of "g.st" and the "y" of
 // "y.fwd".

@@ -134,10 +134,13 @@ func (p *parser) tailWords(line *Line) {
 		p.arrangedInTail(info):
 	case p.flatTold():
 		info.turns = constructionFlat
+	case p.roundTold():
+		info.turns = constructionRound
+	case p.placedInTail(line):
 	case p.fewerInTail(info), p.changesGoOn(info), p.acceptEnd(p.colourAtCount(p.next)),
 		p.acceptAny(sameWay), p.acceptAny(heldTail), info.kind == lineCastOn && p.acceptEnd(p.methodEnd(p.next)),
 		p.acceptEnd(p.newIntoPattern()):
-	case t.is("keeping", "maintaining") && p.keptAsSet(), t.is("placing", "removing", "slipping") && p.markerNext():
+	case t.is("keeping", "maintaining") && p.keptAsSet(), t.among("placing removing slipping dropping discarding taking") && p.markerNext():
 		p.toClause()
 	case t.among("ending end ends finishing finish ended after"), p.lastOneTold():
 		p.ending(info)

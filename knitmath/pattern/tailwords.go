@@ -211,3 +211,20 @@ func (p *parser) harmlessWord(kind lineKind) bool {
 	}
 	return false
 }
+
+// roundTold reads "joined in the round", "working in rnds" behind a direction: what it says is worked so.
+func (p *parser) roundTold() bool {
+	i := p.next
+	for p.tokens[i].among("joined joining working worked knitting to work") {
+		i++
+	}
+	if i == p.next || !p.acceptedAt(&i, "in", "into") {
+		return false
+	}
+	p.acceptedAt(&i, "the", "a")
+	if !p.tokens[i].among("rnd round rnds rounds") || !p.endsClause(i+1) {
+		return false
+	}
+	p.next = i + 1
+	return true
+}

@@ -282,7 +282,7 @@ func (p *parser) rowEnds() bool {
 	case t.is("."):
 		return p.rowEndsAtStop()
 	}
-	return t.kind == tokenEnd || t.kind == tokenNewline || p.claimAhead() || p.meanwhileAt(p.next)
+	return t.kind == tokenEnd || t.kind == tokenNewline || p.claimAhead() || p.meanwhileAt(p.next) || p.placedNext()
 }
 
 // rowEndsAtComma reports whether what follows a comma or a semicolon is no more of the row:
