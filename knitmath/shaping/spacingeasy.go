@@ -54,10 +54,17 @@ func (s spacing) easiest(departure int) (best layout, ok bool) {
 // bracket.
 const leastOfTwo = 5
 
+// bracketOfOne is how many items [k1, k2tog] again and again are.
+const bracketOfOne = 3
+
 // equalDo reports whether equal gaps were found that no round of two lengths can have fewer items than, n gaps being
-// laid of about so many stitches.
+// laid of about so many stitches. Of gaps of one stitch and of none there are two of none at the most, since no more
+// stitches may be left over: they come to the items of the others.
 func (f *layoutFinder) equalDo(n, around int) bool {
-	return f.round && n > 2 && around > 1 && f.found && f.items < leastOfTwo
+	if !f.round || !f.found {
+		return false
+	}
+	return n > 2 && around > 1 && f.items < leastOfTwo || n > 2+mostOver && around == 1 && f.items <= bracketOfOne
 }
 
 // layoutFinder keeps the best layout seen so far.
@@ -95,11 +102,19 @@ func (f *layoutFinder) endRest() int {
 	return f.plain() / f.k
 }
 
+// leastOver is how many stitches more than endRest are over at the least: in a round they can be no fewer.
+func (f *layoutFinder) leastOver() int {
+	if f.round {
+		return 0
+	}
+	return -mostOver
+}
+
 // groups tries so many gaps of one length and the rest of another, with about a gap
 // left for the two ends.
 func (f *layoutFinder) groups(n, one, other int) {
 	rest := f.endRest()
-	for over := -2; over <= 2; over++ {
+	for over := f.leastOver(); over <= mostOver; over++ {
 		// one*m + other*(n-m) + rest + over = plain, with other = one +- 1
 		m := (f.plain() - rest - over - other*n) / (one - other)
 		if m > 0 && m < n {

@@ -11,7 +11,7 @@ import "example.com/knitmath/knitmath/spread"
 // b - r of q and one. Source: own derivation, two steps of Euclid's algorithm.
 func (f *layoutFinder) nests(n, gap int) {
 	rest := f.endRest()
-	for over := -2; over <= 2; over++ {
+	for over := f.leastOver(); over <= mostOver; over++ {
 		sum := f.plain() - rest - over
 		longer := sum - gap*n
 		if longer <= 0 || longer >= n {
