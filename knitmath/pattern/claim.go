@@ -25,6 +25,9 @@ func (p *parser) claimAhead() bool {
 }
 
 func (p *parser) claimAt(i int) bool {
+	if p.signedAt(i) != 0 {
+		return true
+	}
 	sign := i
 	for n := 0; n < 2 && p.tokens[i].is("-", "=", ":") && !p.noneFirst(i); n++ {
 		i++
@@ -207,7 +210,7 @@ func (p *parser) eachSideOf(i int) bool {
 
 // claim reads what claimAhead has seen.
 func (p *parser) claim(line *Line) bool {
-	if p.claimOfParts(line) {
+	if p.signedClaim(line) || p.claimOfParts(line) {
 		return true
 	}
 	from := p.peek().span

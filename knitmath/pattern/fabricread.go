@@ -156,6 +156,7 @@ func (p *parser) listedRows(line *Line) bool {
 			}
 		}
 	}
+	p.patternGoesOn(info)
 	if p.timesAt(p.next) || p.peek().among("once twice another until for a") || p.oneRow(info) && p.peek().is("every", "on") &&
 		p.scheduleAhead() {
 		return p.howOften(info, from)

@@ -123,6 +123,7 @@ func (p *parser) bareRepeat(line *Line) bool {
 			return false
 		}
 	}
+	p.patternGoesOn(&line.info)
 	p.accept("only", "alone")
 	if p.peek().is("every", "each") && p.ahead(1).row() && p.ahead(2).is("until", "till") {
 		p.next += 2

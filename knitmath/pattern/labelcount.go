@@ -6,6 +6,12 @@ import "example.com/knitmath/knitmath/stitch"
 // sts):", which it notes; 0 if there is none.
 func (p *parser) labelCount(i int, info *lineInfo) int {
 	open := i
+	if end := p.signedAt(i); end != 0 && p.tokens[end].is(":") { // "Row 1 (+2):"
+		if info != nil {
+			info.labelClaim = i
+		}
+		return end
+	}
 	side := p.sideOf(i + 1)
 	if side != stitch.SideUnspecified && p.tokens[p.sideEnd(i+1)].is(",", ";") { // "Row 1 (RS; 20 sts):"
 		i = p.sideEnd(i + 1)

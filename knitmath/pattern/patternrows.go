@@ -75,3 +75,15 @@ func (p *parser) stripesAgain(info *lineInfo, i int) bool {
 	info.last, p.next = p.rowsSaid, i+1
 	return true
 }
+
+// patternGoesOn notes that rows by their numbers, "then Rows 1 and 2 once more", are those of the stitch pattern whose rows were
+// just worked.
+func (p *parser) patternGoesOn(info *lineInfo) {
+	n := len(p.piece.Lines)
+	if n == 0 || info.ranges == nil || info.pattern != 0 || info.lines != nil {
+		return
+	}
+	if before := &p.piece.Lines[n-1].info; before.kind == lineRepeat && before.pattern > 0 {
+		info.pattern, info.afresh = before.pattern, true
+	}
+}

@@ -29,6 +29,7 @@ func (p *parser) repeating(line *Line) bool {
 	p.accept("only", "alone")
 	p.ofThisPattern()
 	p.ofHeading(info)
+	p.patternGoesOn(info)
 	if info.afresh && info.lines == nil && !p.workedAgainSaid(info) {
 		return false // "work Row 1 of chart" is read elsewhere
 	}

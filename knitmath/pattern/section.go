@@ -28,7 +28,9 @@ func (p *parser) frontMatter() bool {
 		return true
 	case p.frontHeading(p.next, end):
 		alone := p.headingAlone(p.next, end)
-		p.endPattern()
+		if !p.patternNamed() {
+			p.endPattern()
+		}
 		stop := p.noteEnd(p.next, end)
 		p.passTo(stop)
 		p.section = sectionBody

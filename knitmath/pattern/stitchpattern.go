@@ -38,7 +38,7 @@ func (p *parser) patternHeading(i, end int) bool {
 			return false
 		}
 	}
-	next := end + 1
+	next := p.afterNotes(end + 1)
 	rows := next < len(p.tokens) && p.labelEnd(next) != 0
 	return rows && (counted || named && !p.anyNumber(i, end))
 }
@@ -75,6 +75,32 @@ func (p *parser) beginPattern(i, end int, text string) {
 	}
 	p.patterns = append(p.patterns, d)
 	p.current = len(p.patterns)
+}
+
+// afterNotes is the index after the notes, a line each, that stand at token i between the name of a stitch pattern and its rows.
+func (p *parser) afterNotes(i int) int {
+	for n := 0; n < 4 && i < len(p.tokens)-1 && p.labelEnd(i) == 0; n++ {
+		end := p.lineEnd(i)
+		if p.tokens[end].number > 1 || !p.tokens[i].among("note notes nb") {
+			break
+		}
+		i = end + 1
+	}
+	return i
+}
+
+// patternNamed reports whether a stitch pattern has been named whose rows still follow.
+func (p *parser) patternNamed() bool {
+	if p.current == 0 {
+		return false
+	}
+	for i := p.patterns[p.current-1].from; i < len(p.piece.Lines); i++ {
+		p.looked++
+		if p.piece.Lines[i].info.kind != linePassed {
+			return false
+		}
+	}
+	return true
 }
 
 // endPattern ends the definition of a stitch pattern.
