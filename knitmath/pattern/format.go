@@ -38,6 +38,7 @@ type WrittenInstructions struct {
 	Rows      []Row
 	Findings  []Finding
 	Notices   []report.Notice
+	unread    int // lines that stay as they are, since they could not be read
 }
 
 // MirroredInstructions is a text for the other edge, with its rows. It mirrors
@@ -48,7 +49,8 @@ type MirroredInstructions struct {
 	Rows      []Row
 	Findings  []Finding
 	Notices   []report.Notice
-	refused   int
+	mirrored  int // rows
+	left      int // lines that stay as they are: not read, or without a mirror image
 }
 
 // FormatInstructions writes rows as patterns do, in the shortest honest form: see
@@ -64,7 +66,7 @@ func FormatInstructions(in FormatInstructionsInput) (WrittenInstructions, error)
 	if err != nil {
 		return WrittenInstructions{}, err
 	}
-	out := WrittenInstructions{SizeCount: piece.SizeCount}
+	out := WrittenInstructions{SizeCount: piece.SizeCount, unread: unread(piece.Lines)}
 	var lines []Line
 	if len(in.Rows) > 0 {
 		lines = Compress(piece.Lines)
@@ -104,8 +106,8 @@ func MirrorInstructions(in MirrorInstructionsInput) (MirroredInstructions, error
 		text = Text(work.lines, in.RepeatStyle)
 	}
 	m := work.result()
-	return MirroredInstructions{SizeCount: piece.SizeCount, Text: text, Rows: rowsOf(m.Lines), refused: m.refused,
-		Findings: m.Findings, Notices: moreNotices(askedIn(in.Rows), len(m.Findings), m.MoreCount)}, nil
+	return MirroredInstructions{SizeCount: piece.SizeCount, Text: text, Rows: rowsOf(m.Lines), mirrored: m.rows,
+		left: m.refused + unread(m.Lines), Findings: m.Findings, Notices: moreNotices(askedIn(in.Rows), len(m.Findings), m.MoreCount)}, nil
 }
 
 // askedIn is the field that the lines come from.
@@ -127,4 +129,14 @@ func rowsOf(lines []Line) []Row {
 		rows[i] = Row{l.Label, l.Steps, l.ClaimedStitches, l.ClaimedChangeStitches, l.Direction}
 	}
 	return rows
+}
+
+// unread is how many lines could not be read.
+func unread(lines []Line) (n int) {
+	for i := range lines {
+		if lines[i].info.kind == lineUnread {
+			n++
+		}
+	}
+	return n
 }

@@ -23,7 +23,9 @@ var partnersCited = report.Source{Figure: "left- and right-leaning partners", St
 	Citation: "k2tog and ssk, p2tog and ssp, k3tog and sssk, M1L and M1R"}
 
 // mirrorNames does the same for other abbreviations.
-var mirrorNames = map[string]string{"kll": "krl", "krl": "kll", "lt": "rt", "rt": "lt"}
+var mirrorNames = map[string]string{"kll": "krl", "krl": "kll", "lt": "rt", "rt": "lt", "lli": "rli", "rli": "lli",
+	"klli": "krli", "krli": "klli", "llinc": "rlinc", "rlinc": "llinc", "inc 1 left": "inc 1 right", "inc 1 right": "inc 1 left",
+	"fc": "bc", "bc": "fc", "tw2l": "tw2r", "tw2r": "tw2l", "brssk": "brk2tog", "brk2tog": "brssk"}
 
 // mirrorRemarks are the mirror images with a catch.
 var mirrorRemarks = map[stitch.Op]string{
@@ -55,7 +57,8 @@ type Mirrored struct {
 	Findings []Finding
 	// MoreCount is how many findings are not listed.
 	MoreCount int
-	refused   int // rows that stay as they were
+	rows      int // that are mirrored
+	refused   int // rows and directions that stay as they were
 }
 
 // Mirror reverses every row of the piece and exchanges what leans left and what
@@ -94,7 +97,7 @@ type mirror struct {
 	piece *Piece
 	found findings
 	lines []Line
-	kept  int // rows that stay as they were
+	kept  int // rows and directions that stay as they were
 }
 
 // keep leaves a row as it was written.
@@ -105,7 +108,13 @@ func (m *mirror) keep(i int) {
 }
 
 func (m *mirror) result() Mirrored {
-	return Mirrored{Lines: m.lines, Findings: m.found.list, MoreCount: m.found.more + m.found.unsaid, refused: m.kept}
+	out := Mirrored{Lines: m.lines, Findings: m.found.list, MoreCount: m.found.more + m.found.unsaid, refused: m.kept}
+	for i := range m.lines {
+		if l := &m.lines[i]; l.Direction == "" && len(l.Steps) > 0 && !l.info.asGiven {
+			out.rows++
+		}
+	}
+	return out
 }
 
 // refuse says why a row has no mirror image.

@@ -43,6 +43,50 @@ func TestMirrorByHand(t *testing.T) {
 	}
 }
 
+// TestCrossingsLeanTheOtherWay: every crossing and lifted increase that is known by its name has a partner of
+// another name, whose partner it is, on as many stitches.
+func TestCrossingsLeanTheOtherWay(t *testing.T) {
+	names := []string{"lt", "rt", "kll", "lli", "krli", "rlinc", "fc", "tw2l", "inc 1 left", "brssk",
+		"2/2 lc", "2/1 rpc", "2/1/2 lpc", "1/1 lpt", "1/2 rkpc"}
+	for _, head := range cableHeads {
+		for tail := range leanings {
+			names = append(names, head+"4"+tail, head+"12"+tail)
+		}
+	}
+	for _, name := range names {
+		other, ok := mirrorName(name)
+		back, again := mirrorName(other)
+		if !ok || !again || other == name || back != name {
+			t.Errorf("%s mirrored is %s, that %s (%t, %t)", name, other, back, ok, again)
+		}
+		row := "k2, " + name + ", k6"
+		m := Read(row, Options{}).Mirror()
+		if got := Text(m.Lines, 0); got != "k6, "+other+", k2" || found(m.Findings) != "" {
+			t.Errorf("%q mirrored is %q, found %s", row, got, found(m.Findings))
+		}
+	}
+}
+
+// TestSummaryOfMirror: it counts the rows that were turned round, and the lines that were not.
+func TestSummaryOfMirror(t *testing.T) {
+	for text, want := range map[string]string{
+		"Row 1: k2, ssk, k to end.\nRow 2: k2, qqq, ssk, k to end.": "1 row mirrored, 1 line left as given.",
+		"NaN": "0 rows mirrored, 1 line left as given.",
+		"Row 1: k2, C4L, k6.\nRep Row 1 twice more.":        "1 row mirrored.",
+		"Shape left neck: at right edge bind off 5 sts.":    "0 rows mirrored, 1 line left as given.",
+		"Row 1: bind off 4 sts, k to end.\nRow 2: k5, w&t.": "0 rows mirrored, 2 lines left as given.",
+	} {
+		m, err := MirrorInstructions(MirrorInstructionsInput{Text: text})
+		if err != nil || m.Summary() != want {
+			t.Errorf("%q: %s (%v), want %s", text, m.Summary(), err, want)
+		}
+	}
+	w, err := FormatInstructions(FormatInstructionsInput{Text: "Row 1: k2, ssk.\nRow 2: k2, qqq."})
+	if want := "1 line written, 1 line left as given."; err != nil || w.Summary() != want {
+		t.Errorf("%s (%v), want %s", w.Summary(), err, want)
+	}
+}
+
 // leans are the operations with a partner, and some that are their own.
 var leans = []stitch.Op{stitch.Knit, stitch.Purl, stitch.K2tog, stitch.SSK, stitch.P2tog, stitch.SSP, stitch.K3tog, stitch.SSSK,
 	stitch.P3tog, stitch.SSSP, stitch.CDD, stitch.YO, stitch.Slip, stitch.M1L, stitch.M1R, stitch.M1LP, stitch.M1RP, stitch.CastOn}

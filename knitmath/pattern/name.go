@@ -88,14 +88,9 @@ func family(word string) (meaning, bool) {
 	return crossing(word)
 }
 
-// cableHeads and cableTails are what stands before and after the number of stitches of a
-// crossing: C6F, T3B, Cr4L. A crossing keeps its stitches. Common practice.
-var (
-	cableHeads = []string{"cr", "tw", "c", "t"}
-	cableTails = map[string]bool{"f": true, "b": true, "l": true, "r": true, "fp": true, "bp": true, "lp": true, "rp": true, "fw": true,
-		"bw": true,
-		"rt": true, "lt": true}
-)
+// cableHeads is what stands before the number of stitches of a crossing: C6F, T3B, Cr4L; leanings are what stands after it. A
+// crossing keeps its stitches. Common practice.
+var cableHeads = []string{"cr", "tw", "c", "t"}
 
 // cable is a crossing by its number of stitches.
 func cable(word string) (meaning, bool) {
@@ -108,7 +103,7 @@ func cable(word string) (meaning, bool) {
 		for i < len(rest) && rest[i] >= '0' && rest[i] <= '9' {
 			i++
 		}
-		if n, ok := whole(rest[:i]); ok && n >= 2 && n <= MaxTakes && cableTails[rest[i:]] {
+		if n, ok := whole(rest[:i]); ok && n >= 2 && n <= MaxTakes && leanings[rest[i:]] != "" {
 			return named(word, int16(n), int16(n)), true
 		}
 	}

@@ -124,7 +124,7 @@ func TestWhyMirrored(t *testing.T) {
 	if err != nil || found(out.Findings) != "1:5 NO_MIRROR, 2:1 MIRROR_REMARK" {
 		t.Errorf("found %s, %v", found(out.Findings), err)
 	}
-	if want := "2 lines mirrored, 1 of them without a mirror image."; out.Summary() != want {
+	if want := "1 row mirrored, 1 line left as given."; out.Summary() != want {
 		t.Errorf("%q, want %q", out.Summary(), want)
 	}
 }

@@ -37,13 +37,21 @@ func (CheckedInstructions) Sources() []report.Source { return slices.Clone(notat
 func (o WrittenInstructions) Summary() string {
 	done := " written"
 	if len(o.Notices) > 0 && o.Notices[0].Reason == ReasonLeftAsGiven {
-		done = " read, and left as given"
+		done, o.unread = " read, and left as given", 0
 	}
-	text := report.CountOf(len(o.Rows), "lines") + done
+	text := report.CountOf(len(o.Rows)-o.unread, "lines") + done
 	if o.SizeCount > 1 {
 		text += " for " + strconv.Itoa(o.SizeCount) + " sizes"
 	}
-	return text + "."
+	return text + leftOver(o.unread) + "."
+}
+
+// leftOver says of how many lines nothing was made.
+func leftOver(n int) string {
+	if n == 0 {
+		return ""
+	}
+	return ", " + report.CountOf(n, "lines") + " left as given"
 }
 
 // Directions are empty: there is nothing to work.
@@ -54,11 +62,7 @@ func (WrittenInstructions) Sources() []report.Source { return slices.Clone(notat
 
 // Summary is the answer in a sentence.
 func (o MirroredInstructions) Summary() string {
-	text := report.CountOf(len(o.Rows), "lines") + " mirrored"
-	if o.refused > 0 {
-		text += ", " + strconv.Itoa(o.refused) + " of them without a mirror image"
-	}
-	return text + "."
+	return report.CountOf(o.mirrored, "rows") + " mirrored" + leftOver(o.left) + "."
 }
 
 // Directions are empty: there is nothing to work.
