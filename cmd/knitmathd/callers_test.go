@@ -29,6 +29,7 @@ func TestCallersAreSetUpInEarnest(t *testing.T) {
 		{"-page-key pages", 2, "-page-key goes with -api-keys"},
 		{"-framed-by shop.example", 2, `-framed-by: "shop.example" is no origin`},
 		{"-new-key Shop", 2, "a name has small letters"},
+		{"-new-key=", 2, "-new-key: "},
 	} {
 		var stdout, stderr bytes.Buffer
 		args := append(strings.Fields(c.args), "-grpc-addr", "127.0.0.1:0", "-http-addr", "127.0.0.1:0", "-admin-addr", "127.0.0.1:0")

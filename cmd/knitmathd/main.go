@@ -51,7 +51,7 @@ func run(args, environ []string, stdout, stderr io.Writer) int {
 		return 0
 	}
 
-	if options.newKey != "" {
+	if options.makesKey {
 		return makeKey(options.newKey, stdout, stderr)
 	}
 

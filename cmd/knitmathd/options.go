@@ -18,6 +18,7 @@ type options struct {
 	logFormat string
 	version   bool
 	newKey    string
+	makesKey  bool
 }
 
 // parseOptions reads the environment, as os.Environ gives it, then the flags,
@@ -40,8 +41,12 @@ func parseOptions(args, environ []string, stderr io.Writer) (options, error) {
 	flags.TextVar(&o.logLevel, "log-level", slog.LevelInfo, "debug, info, warn or error")
 	flags.StringVar(&o.logFormat, "log-format", "json", "json or text")
 	flags.BoolVar(&o.config.Pprof, "pprof", false, "serve profiles of the running program at -admin-addr, under /debug/pprof/")
-	flags.StringVar(&o.newKey, "new-key", "",
-		"make a key called `name`, print its line for the file of -api-keys to standard output and the key to standard error, and stop")
+	flags.Func("new-key",
+		"make a key called `name`, print its line for the file of -api-keys to standard output and the key to standard error, and stop",
+		func(words string) error {
+			o.newKey, o.makesKey = words, true // an empty name is refused and starts no server
+			return nil
+		})
 	flags.BoolVar(&o.version, "version", false, "print the release and stop")
 	// The package would print the whole usage below every fault; the fault alone
 	// is easier to find.

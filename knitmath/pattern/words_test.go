@@ -40,7 +40,7 @@ func TestAnswersInWords(t *testing.T) {
 		{check("k8"), "Checked: 1 mistake.", 3},
 		{check("k8\nk9\nfoo"), "Checked: 1 mistake and 1 open question.", 3},
 		{format, "1 line written for 2 sizes.", 3},
-		{mirror, "1 line mirrored.", 4},
+		{mirror, "1 row mirrored.", 4},
 	} {
 		if got := c.answer.Summary(); got != c.summary {
 			t.Errorf("%q, want %q", got, c.summary)

@@ -27,7 +27,14 @@ import (
 	// where imports of them are resolved.
 	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
 	_ "google.golang.org/genproto/googleapis/api/annotations"
+	// Links google/rpc/error_details.proto and status.proto.
+	_ "google.golang.org/genproto/googleapis/rpc/errdetails"
+	_ "google.golang.org/genproto/googleapis/rpc/status"
 )
+
+// refusals are the files with the messages that a refusal over gRPC consists of. No message of
+// ours has a field of them, but whoever makes a client of the set alone has to read them.
+var refusals = []string{"google/rpc/status.proto", "google/rpc/error_details.proto"}
 
 // borrowed is the only part of the import tree that may come from linked
 // modules. Were everything looked up there, a deleted file of the project's own
@@ -36,7 +43,8 @@ var borrowed = []string{"buf/validate/", "google/"}
 
 // Dir compiles every .proto file below root and returns one descriptor set that
 // stands on its own: imports included, each file after those it imports, the
-// project's own files in the order of their names and with their comments.
+// project's own files in the order of their names and with their comments, and last
+// those of refusals.
 //
 // The same sources give the same set, and the set is as a reader of its
 // serialised form sees it: the options are decoded, so that proto.Equal compares
@@ -74,6 +82,13 @@ func Dir(root string) (*descriptorpb.FileDescriptorSet, error) {
 	set := &descriptorpb.FileDescriptorSet{}
 	seen := map[string]bool{}
 	for _, file := range files {
+		appendFile(set, seen, file)
+	}
+	for _, name := range refusals {
+		file, err := protoregistry.GlobalFiles.FindFileByPath(name)
+		if err != nil {
+			return nil, err
+		}
 		appendFile(set, seen, file)
 	}
 	return decoded(set)
