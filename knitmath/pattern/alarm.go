@@ -12,12 +12,14 @@ func (p *parser) alarm(from, end int, known bool) int {
 		t := &p.tokens[i]
 		p.looked++
 		switch {
+		case t.is("=") && p.began && p.countEndsAt(i):
+			return i
 		case t.among("gauge tension multiple mult = equals pattern chart measure measures measuring"):
 			calm = true
 		case t.kind == tokenStar:
 			return i
 		case t.kind == tokenNumber:
-			if to, _ := p.sizedEnd(i); to != 0 && (p.tokens[to].stitches() || p.tokens[to].row()) && !calm {
+			if !calm && p.countsHere(from, i, end) {
 				return i
 			}
 		case t.kind != tokenWord:
@@ -28,6 +30,19 @@ func (p *parser) alarm(from, end int, known bool) int {
 		}
 	}
 	return 0
+}
+
+// countsHere reports whether the number at token i is of stitches or rows, or ends a sentence that speaks of how many there are.
+func (p *parser) countsHere(from, i, end int) bool {
+	to, _ := p.sizedEnd(i)
+	return to != 0 && (p.tokens[to].stitches() || p.tokens[to].row() || p.ofPart(to) != 0 ||
+		to == end && p.began && p.anyOf(from, i, "count", "total", "number", "sts", "stitches"))
+}
+
+// countEndsAt reports whether "= 276 stitches" at token i ends its sentence.
+func (p *parser) countEndsAt(i int) bool {
+	to, _ := p.sizedEnd(i + 1)
+	return to != 0 && p.tokens[to].stitches() && p.endsAt(to+1)
 }
 
 // misspelt reports whether "cast off" or "bind off" stands at token i with two letters the

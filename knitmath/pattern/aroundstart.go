@@ -8,7 +8,7 @@ import "example.com/knitmath/knitmath/stitch"
 func (r *runner) aroundStart(i int, p *profile, o outcome, claimed bool) bool {
 	total := r.now.total()
 	if !r.round || o.reason != ReasonMissing || p.turn == 0 || r.turned == 0 || p.stretches && !r.facts[i].toMarker || r.now.behind == 0 ||
-		o.takes > total {
+		o.takes > total || !r.crossed && o.takes != o.leaves && toGap(r.piece.Lines[i].Steps) {
 		return false
 	}
 	l := &r.piece.Lines[i]
@@ -16,13 +16,24 @@ func (r *runner) aroundStart(i int, p *profile, o outcome, claimed bool) bool {
 	r.fault(KindReading, ReasonReading, l.info.at, 0, "read as worked back past the beginning of the round")
 	r.now, r.other, r.machine = hand{left: o.leaves, behind: total - o.takes}, nil, nil
 	r.loseMarks()
-	r.turnGap = o.leaves
+	r.turnGap, r.crossed = o.leaves, true
 	o.reason, o.missing = "", 0
 	r.finish(i, o)
 	if claimed && !l.info.holdRest {
 		r.compare(l, before)
 	}
 	return true
+}
+
+// toGap reports whether a row goes to the gap that the last turn left. Where it decreases there it works towards the stitches
+// beyond, and those of a heel that was not worked across the beginning of the round before end with their piece.
+func toGap(steps []Step) bool {
+	for i := range steps {
+		if steps[i].gap || toGap(steps[i].Steps) {
+			return true
+		}
+	}
+	return false
 }
 
 // mustTurn is the profile of a row of a round that must end with a turn although its words do

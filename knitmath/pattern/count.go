@@ -39,6 +39,7 @@ func (r *runner) workOn(i int, p *profile, claimed bool) {
 // fitting goes on after a row for which the stitches are there.
 func (r *runner) fitting(i int, p *profile, o outcome, claimed bool) {
 	l := &r.piece.Lines[i]
+	r.heelAt(i, p, o)
 	before, onPart := r.now, r.turnsOnPart(l, p, o, claimed)
 	r.now = before.after(p, o)
 	r.astray = r.astray && (p.stretches || r.quiet)
@@ -55,7 +56,7 @@ func (r *runner) fitting(i int, p *profile, o outcome, claimed bool) {
 	r.gapClosed(i, p, before, o)
 	r.overGaps(i, p, before)
 	r.dividedAtMarks(i, before)
-	r.turnGap = -1
+	r.turnGap, r.crossed = -1, r.crossed && p.turn != 0
 	if p.turn != 0 {
 		r.turnGap = o.leaves
 	}

@@ -18,7 +18,8 @@ func (p *parser) direction(line *Line) bool {
 		(*parser).halfForHeel, (*parser).inRoundAgain, (*parser).fabricOfLabel, (*parser).ribSpelt, (*parser).rowsInTurn,
 		(*parser).threeNeedle, (*parser).ontoNeedle, (*parser).fabricRows, (*parser).rowsFirst, (*parser).bareRepeat,
 		(*parser).charted, (*parser).contInThisWay, (*parser).thenEveryRow, (*parser).changesLead, (*parser).colourAtCountTold,
-		(*parser).patternReps, (*parser).changeThisWay, (*parser).onTheseAlone, (*parser).heldTold, (*parser).castOnFreed, (*parser).putOn} {
+		(*parser).patternReps, (*parser).changeThisWay, (*parser).onTheseAlone,
+		(*parser).joinsPlaced, (*parser).heldTold, (*parser).castOnFreed, (*parser).putOn} {
 		if read(p, line) {
 			return true
 		}
@@ -101,7 +102,8 @@ var directs = map[string]kindOfVerb{
 	"join": verbJoin, "rejoin": verbJoin, "attach": verbJoin,
 	"divide": verbPass, "distribute": verbPass, "arrange": verbPass, "turn": verbPass, "do": verbPass, "rotate": verbPass,
 	"reattach": verbJoin,
-	"set":      verbCast | verbPass, "graft": verbOff, "kitchener": verbOff, "draw": verbOff, "thread": verbOff,
+	"set":      verbCast | verbHold | verbPass, "lay": verbHold | verbPass, "reserve": verbHold, "setting": verbHold,
+	"graft": verbOff, "kitchener": verbOff, "draw": verbOff, "thread": verbOff,
 	"break": verbOff | verbPass, "cut": verbOff | verbPass,
 	"pull": verbOff | verbPass, "fasten": verbOff | verbPass, "run": verbOff, "gather": verbOff,
 }

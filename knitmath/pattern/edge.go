@@ -68,6 +68,7 @@ func (r *runner) markCastOn(info *lineInfo) {
 // beginPiece begins a piece with so many stitches, of which line i is the first: nothing is left
 // of the one before but what is put aside.
 func (r *runner) beginPiece(i int, n int64) {
+	r.forgotten()
 	r.now, r.known, r.other, r.machine = hand{left: n}, true, nil, nil
 	r.round, r.side, r.unjoined = r.start.inTheRound(), r.start.side(), r.rows > 0
 	if r.rows > 0 && r.sideGiven { // the side that the question says is that of the first piece

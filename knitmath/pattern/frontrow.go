@@ -65,11 +65,22 @@ func (p *parser) countedNote(i, end int) bool {
 	if !p.began || !p.tokens[i].among("note notes nb check") || !p.tokens[i+1].is(":", "-") || i+2 >= end {
 		return false
 	}
-	if !p.countAlone(i+2, end) {
+	if !p.countAlone(i+2, end) && !(p.tokens[i+2].kind == tokenWord && p.claimLed(i+2) && p.countsToEnd(i+2, end)) {
 		return false
 	}
 	p.next = i + 2
 	return true
+}
+
+// countsToEnd reports whether a sentence that ends its line has one number, or one for each size.
+func (p *parser) countsToEnd(i, end int) bool {
+	for ; i < end; i++ {
+		if to, _ := p.sizedEnd(i); to != 0 {
+			to += bit(p.tokens[to].stitches())
+			return to == end || to+1 == end && p.tokens[to].is(".")
+		}
+	}
+	return false
 }
 
 // countAlone reports whether a number of stitches is all that stands between two tokens.

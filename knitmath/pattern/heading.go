@@ -34,6 +34,9 @@ func (p *parser) headed() bool {
 		stop = p.noteEnd(i, end)
 	}
 	p.endPattern()
+	if !note && len(p.piece.Lines) > p.scopeFrom {
+		p.forSizes = 0 // what was for some sizes alone ends with its part
+	}
 	p.passTo(stop)
 	if n := len(p.piece.Lines); n > 0 && !note && p.partAt(i) {
 		info := &p.piece.Lines[n-1].info

@@ -4,7 +4,7 @@ import "example.com/knitmath/knitmath/draft"
 
 // puttingAside says that stitches leave the needle and are kept.
 var puttingAside = []string{"holder", "holders", "yarn", "thread", "pin", "hold", "needle", "needles", "scrap", "waste", "spare", "cord",
-	"stitch-holder", "pins", "holders,", "threads", "lengths"}
+	"stitch-holder", "pins", "holders,", "threads", "lengths", "aside"}
 
 // holding reads "place next 20 sts on holder", "leave rem 38 sts on waste yarn",
 // "return 30 held sts to needle", "sl these 12 sts onto a spare needle".
@@ -15,12 +15,16 @@ func (p *parser) holding(line *Line) bool {
 	if verb.is("return", "returning") && p.peek().is("to") && p.returningTo(line) {
 		return true
 	}
+	set := p.accept("aside") || verb.is("reserve")
+	if !set && p.setsOtherwise(verb) {
+		return false
+	}
 	n, all, held, ok := p.heldStitches(verbAt, info)
 	if !ok {
 		return false
 	}
 	end, from, aside := p.whereHeld(held || verb.is("return"))
-	if !aside {
+	if !aside && !set {
 		end = p.restLeft(verbAt, verb)
 	}
 	if end == 0 {
@@ -36,7 +40,7 @@ func (p *parser) holding(line *Line) bool {
 		return true
 	}
 	switch {
-	case from && verb.among("return replace transfer move place slip sl put"):
+	case from && !set && verb.among("return replace transfer move place slip sl put"):
 		info.kind = lineTake
 		p.takingMore(info)
 	case p.heldOfRows(info, verbAt):
@@ -46,6 +50,11 @@ func (p *parser) holding(line *Line) bool {
 	}
 	p.doneAtEnds(info, verbAt)
 	return true
+}
+
+// setsOtherwise reports whether "set" or "lay" puts no stitches aside.
+func (p *parser) setsOtherwise(verb *token) bool {
+	return verb.among("set setting lay") && !p.anyOf(p.next, p.sentenceEnd(p.next), "aside")
 }
 
 // returningTo reads "to rem sts", "to the 20 held sts" after "return".

@@ -59,7 +59,13 @@ func (p *parser) joinsPieces(line *Line, end int) bool {
 	if i == end || !p.claimAt(i) {
 		return false
 	}
+	return p.piecesCounted(line, i)
+}
+
+// piecesCounted begins a piece with the count at token i, which is that of pieces that are joined.
+func (p *parser) piecesCounted(line *Line, i int) bool {
 	p.next = i
+	p.accept(",")
 	if !p.claim(line) || line.ClaimedStitches == nil {
 		return false
 	}

@@ -7,6 +7,7 @@ func (p *parser) finish(line *Line, from span) {
 		line.info.speaksOfHeld = p.speaksOfHeld(from, line.info.matches)
 	}
 	line.info.at = from.to(p.last())
+	p.unreadUnasked(line)
 	p.holesClosed(line)
 	p.placesNotSaid(line, from)
 	line.info.ownLine = int(from.line)
@@ -76,6 +77,7 @@ func (p *parser) joinPassed(line *Line) bool {
 	last.info.at = last.info.at.to(line.info.at)
 	last.info.places = last.info.places || line.info.places
 	last.info.eachSide = last.info.eachSide || line.info.eachSide
+	last.info.allDone = last.info.allDone || line.info.allDone
 	last.info.onThese = last.info.onThese || line.info.onThese
 	last.info.turnsWork = last.info.turnsWork || line.info.turnsWork
 	last.info.heading = last.info.heading || line.info.heading
@@ -162,4 +164,18 @@ func isLabel(text string) bool {
 func (p *parser) placesNotSaid(line *Line, from span) {
 	line.info.places = line.info.places || line.info.kind == linePassed && !p.placesBelow() &&
 		placesMarkers(p.found.source[from.start:max(from.start, line.info.at.end)])
+}
+
+// unreadUnasked asks about a line that could not be read where nothing has been asked of it yet.
+func (p *parser) unreadUnasked(line *Line) {
+	at := line.info.at
+	if line.info.kind != lineUnread || line.Label != "" || p.trying || p.onlyRows || p.found.more > 0 || at.start >= at.end {
+		return
+	}
+	for _, f := range p.found.list {
+		if f.Kind != KindReading && f.at.end >= at.start && f.at.start <= at.end {
+			return
+		}
+	}
+	p.ask(ReasonUnread, at, "what is to be done here? it may change the count, and cannot be read")
 }

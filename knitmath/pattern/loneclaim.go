@@ -47,7 +47,7 @@ func (p *parser) lineBeforeClaim() int {
 // loneClaimAhead reports whether a count comes next that may stand alone, and is no ordinal.
 func (p *parser) loneClaimAhead() bool {
 	t := p.peek()
-	return (t.kind == tokenNumber || t.among("( [ = - there you")) && p.ordinalEnd(p.next) == 0 && p.claimAhead()
+	return (t.kind == tokenNumber || t.among("( [ = - there you") || p.countLed(p.next) != 0) && p.ordinalEnd(p.next) == 0 && p.claimAhead()
 }
 
 // claimFor gives a line the claim that was read into another; straight says that no remark stands

@@ -51,6 +51,7 @@ func (p *parser) noteTold(info *lineInfo, i, end int) {
 		info.turns = constructionFlat
 	}
 	info.anotherStays = p.anotherStays(i, end)
+	info.allDone = p.allWorkedSaid(i, end)
 	info.eachSide = p.tokens[i].is("work", "working") && p.anyOf(i, end, "separately")
 }
 
@@ -144,7 +145,7 @@ var allAlike = wordings("every row the same", "every row alike", "every rnd the 
 func (p *parser) doubtful(i, end int, known bool) int {
 	bad := 0
 	if (!known || !p.tokens[i].among("these those this rows") && !p.lastRowsAt(i)) && !p.repeatTold(i) &&
-		!p.piecesTold(i) && !p.choiceTold(i, end) {
+		!p.piecesTold(i) && !p.choiceTold(i, end) && !p.sidesTold(i) {
 		bad = p.alarm(i, end, known)
 	}
 	if bad == 0 && p.began && p.repeatedSaid(i, end) {

@@ -104,6 +104,7 @@ type parser struct {
 	names         []string   // of the sizes, in lower case
 	sizesSaid     uint32     // sizes that something was said for alone
 	sizesTold     int        // how often the sentence at hand says for which sizes something is
+	scopeFrom     int        // the lines before it stand before what is for some sizes
 	forSizes      uint32     // the sizes that what is read is for, 0 for all
 	patterns      []defined  // stitch patterns that the text defines
 	current       int        // the pattern that is being defined, from 1; 0 for none

@@ -52,6 +52,8 @@ type runner struct {
 	sides       sideClaims
 	sideSaid    bool    // the text has said which side a row was on
 	turnGap     int64   // where the last turn left a gap, below 0 for nowhere
+	turnsHeels  bool    // the row before was one of a heel that is turned
+	crossed     bool    // rows that turn were worked back past the beginning of the round
 	apart       []int64 // the parts of those that "on these only" left out, as they were worked; nil where they are not known
 	aside       int64   // stitches that "on these only" left out, and no holder has taken
 	asideAt     int     // the row behind which they were left out
@@ -73,6 +75,7 @@ type runner struct {
 	laid        *laidOut // how the stitches were told to lie on needles that are followed
 	lying       []int64  // on each of them; none where that is not known
 	leftPieces  []int64  // stitches of pieces that stayed on a needle while another was cast on
+	skippedOff  int      // a line that ended a piece in other sizes, from 1; 0 for none
 	lastTaking  int      // the last line that may work stitches of another piece, 0 until it was looked for
 }
 
@@ -96,8 +99,10 @@ func (e *engine) size(size int) {
 	lines := e.piece.Lines
 	for i := 0; i < len(lines) && !r.stopped; {
 		r.here, r.directing = lines[i].info.at, i
+		r.heelBefore(i)
 		if info := &lines[i].info; info.defined || !info.isFor(size) {
 			r.compareOther(i)
+			r.offSkipped(i)
 			i++
 			continue
 		}
@@ -108,6 +113,7 @@ func (e *engine) size(size int) {
 			continue
 		}
 		before := r.rows
+		r.offSince()
 		r.onNothing(i)
 		r.line(i)
 		r.beganAfter(&lines[i])
@@ -117,6 +123,8 @@ func (e *engine) size(size int) {
 		}
 		i++
 	}
+	r.heelOver(len(lines))
+	r.forgotten()
 	r.leftOnHolders()
 	r.settleSide()
 	e.out.EndStitches[size] = -1
@@ -180,6 +188,7 @@ func (r *runner) toldBeside(i int) {
 	r.piecesTold(i)
 	r.marks.lost = r.marks.lost || info.places && r.marks.count == 0
 	r.fresh = r.fresh || info.heading
+	r.allWorked(info)
 	r.setUpOn(&r.piece.Lines[i]) // "On these 28 sts work the heel as follows:"
 	r.compareAlone(i)
 }

@@ -103,6 +103,7 @@ func (s *scanner) spelled(from span) {
 	}
 	s.put(tokenWord, from, word)
 	s.roundShort()
+	s.newStitches()
 	if last := &s.tokens[len(s.tokens)-1]; last.text == "c/o" || last.text == "b/o" {
 		last.text = last.text[:1] + "o"
 	}

@@ -130,7 +130,7 @@ func (p *parser) sizesOnly() bool {
 	p.next = end
 	p.reading(from.to(p.last()), "what follows is for "+sizesInWords(mask))
 	p.finish(&Line{info: lineInfo{kind: linePassed}}, from)
-	p.forSizes = mask
+	p.forSizes, p.scopeFrom = mask, len(p.piece.Lines)
 	if p.peek().kind == tokenNewline || p.peek().kind == tokenEnd {
 		return true
 	}

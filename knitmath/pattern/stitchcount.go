@@ -36,22 +36,40 @@ func (p *parser) stitchCount() bool {
 	return true
 }
 
-// countLed is the index after "stitch count:" at token i, 0 if it does not stand there.
+// countLed is the index after "stitch count:", "the total number of sts is now" at token i, 0 if it does not stand there.
 func (p *parser) countLed(i int) int {
-	end := p.phraseEnd(i, countLeads)
-	if end == 0 {
-		return p.phraseEnd(i, countStays)
+	for p.tokens[i].among("the your final new this") {
+		i++
 	}
-	if p.tokens[end].is(":", "=", "-") {
-		return end + 1
+	from, counts, called := i, false, false
+	for ; p.tokens[i].among(countNouns) && i < from+7; i++ {
+		called = called || p.tokens[i].stitches() || p.tokens[i].is("st")
+		counts = counts || p.tokens[i].is("count", "total", "number") || i == from && called
 	}
-	return 0
+	switch {
+	case !counts:
+		return 0
+	case p.tokens[i].is(":", "=", "-"):
+		if end, _ := p.sizedEnd(i + 1); i > from+1 || called || end != 0 && p.tokens[end].stitches() {
+			return i + 1
+		}
+		return 0
+	}
+	return p.countVerb(i, called)
 }
 
-// countStays lead a count in without a colon.
-var countStays = wordings("the stitch count stays at", "the stitch count remains at", "the stitch count remains",
-	"the stitch count is now", "the stitch count is still", "the stitch count stays", "the count stays at", "the count remains at",
-	"the count is now", "the count is still", "the count stays", "the count remains")
+// countVerb is the index after "is now" at token i before a number, which is of stitches where they were not called so before; else 0.
+func (p *parser) countVerb(i int, called bool) int {
+	verb := i
+	for p.tokens[i].among("is are was should must will be now still again remains remain stays stay at to comes equals becomes makes") {
+		i++
+	}
+	end, _ := p.sizedEnd(i)
+	if i == verb || i > verb+4 || end == 0 || !called && !p.tokens[end].stitches() {
+		return 0
+	}
+	return i
+}
 
-var countLeads = wordings("stitch count", "st count", "sts count", "total sts", "total stitches", "total stitch count",
-	"stitches on needle", "sts on needle", "stitch total", "sts", "stitches", "number of sts", "number of stitches", "total number of sts")
+// countNouns are the words of which what leads a count in is made.
+const countNouns = "stitch st sts stitches count total number of the on all needle needles overall"

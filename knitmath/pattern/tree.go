@@ -152,6 +152,7 @@ type lineInfo struct {
 	onNeedle      []int           // "knit 54 sleeve sts" of them
 	waiting       []Step          // "and knit 26 sts from back holder" of stitches that are picked up
 	forSizes      uint32          // the sizes it is for, a bit for each; 0 for all
+	allDone       bool            // it says that all stitches have been worked
 	defined       bool            // it belongs to a stitch pattern, and is worked only where that is
 	heading       bool            // it is the heading of a part
 	part          span            // that heading, the last one of those in it

@@ -11,6 +11,9 @@ import (
 // and not where: the change of the count is known all the same.
 func (r *runner) unmarked(i int, p *profile, claimed bool) bool {
 	l := &r.piece.Lines[i]
+	if r.turnGap >= 0 && r.turned != 0 && firstToMark(l.worked()) == nil {
+		return false // the gap of the last turn, which is known
+	}
 	before := len(r.start.Counts) > 0 && r.round && r.marks.count == 0 // the text goes on from what is on the needles
 	if !r.marks.lost && !r.placed && !before {
 		return false
