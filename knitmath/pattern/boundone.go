@@ -18,6 +18,11 @@ func (r *runner) leftByBindingOff(i int, o outcome, claimed bool) bool {
 		}
 		return true
 	}
+	for k := range l.Steps { // what is told from the end of the row counts all
+		if s := &l.Steps[k]; s.RemainingStitches != nil && at(s.RemainingStitches, r.size) > 0 {
+			return false
+		}
+	}
 	left := r.now.total() + o.leaves - o.takes
 	n, ok := r.claim(l)
 	switch {

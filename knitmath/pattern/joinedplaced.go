@@ -3,8 +3,8 @@ package pattern
 // joinsPlaced reads "place the sleeves on the same circular needle as the body = 276 stitches", "slip body and both sleeves onto one
 // needle: 276 sts" at the verb: pieces that are put on one needle are joined, and a piece begins with so many stitches.
 func (p *parser) joinsPlaced(line *Line) bool {
-	if p.trying || p.onlyRows || p.inRow || !p.peek().among("place put slip sl transfer arrange set move bring combine gather return unite knit "+
-		"work") {
+	if p.trying || p.onlyRows || p.inRow || !p.peek().among("place put slip sl transfer arrange set move bring combine gather return unite "+
+		"knit work") {
 		return false
 	}
 	count := p.piecesTogether()

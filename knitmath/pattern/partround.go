@@ -130,5 +130,8 @@ func (r *runner) goesPast(l *Line, steps []Step, missing int64) bool {
 	if s.stretch() || s.Steps != nil || s.takes != 1 || s.leaves != 1 || missing > n {
 		return false
 	}
-	return l.info.startMoves || missing == n && steps[last-1].Name == pickedUp
+	if missing == n && steps[last-1].Name == pickedUp {
+		return true
+	}
+	return l.info.startMoves && !(steps[last-1].Name == pickedUp && goesRound(steps)) // of those all come again
 }

@@ -107,9 +107,19 @@ func (r *runner) compareRows(c *rowsClaim) {
 			" with it: say which")
 		return
 	}
+	if l := &r.piece.Lines[c.line]; told == own+1 && own > 1 && l.numbered() && !c.inAll && slices.Contains(counts, told) && r.bracketed(c) {
+		r.fault(KindQuestion, ReasonRows, c.at, 0, strconv.Itoa(own)+" are worked here, "+strconv.Itoa(told)+" with the one before: say which")
+		return
+	}
 	if !slices.Contains(counts, told) && !(c.inAll && r.told.unsure) && r.wanted(ReasonRows, c.at) {
 		r.fault(KindMistake, ReasonRows, c.at, 0, rowsText(counts, own, told, word)+", not "+strconv.Itoa(told))
 	}
+}
+
+// bracketed reports whether a count of rows stands alone in brackets, "[4 rounds]".
+func (r *runner) bracketed(c *rowsClaim) bool {
+	source := r.piece.source
+	return c.at.start > 0 && int(c.at.end) < len(source) && source[c.at.start-1] == '[' && source[c.at.end] == ']'
 }
 
 // rowsText says how many rows are worked, alone and with those before them.

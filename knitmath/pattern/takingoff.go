@@ -1,5 +1,7 @@
 package pattern
 
+import "slices"
+
 // takingOff reads what ends a piece without a row: "graft", "draw yarn through rem
 // sts", "thread through rem 8 sts".
 func (p *parser) takingOff(line *Line) bool {
@@ -34,8 +36,8 @@ func (p *parser) takenOff(end int) []int {
 	save, found := p.next, p.found.mark()
 	defer func() { p.next = save }()
 	graft := p.peek().is("graft", "kitchener")
-	var sum []int
-	for n := save + 1; n < end; n++ {
+	var sum, before []int
+	for n, behind := save+1, 0; n < end; n++ {
 		last := p.takenAt(n)
 		if last == 0 || !p.ledTaken(n) && !(graft && p.ledGrafted(n, last, save+1, sum != nil)) {
 			continue
@@ -47,6 +49,10 @@ func (p *parser) takenOff(end int) []int {
 			return nil
 		}
 		number = without(number)
+		if graft && before != nil && p.anyOf(behind, n, "to", "with") && !slices.Equal(before, number) {
+			p.ask(ReasonUnread, p.tokens[save].to(p.tokens[last].span), "how are they grafted? one side has more stitches than the other")
+		}
+		before, behind = number, last
 		if graft && (p.setsBefore(n) || p.ofEachNeedle(last+1) || p.tokens[n-1].is("each")) {
 			number = p.timesEach(number, 2)
 		}
