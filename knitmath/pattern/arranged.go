@@ -14,7 +14,7 @@ func (p *parser) onEachOf() int {
 	if !p.tokens[i].is("on", "onto", "to") || !p.tokens[i+1].is("each") {
 		return 0
 	}
-	if n := p.needlesInText(); n > 0 && p.endsClause(i+2) { // "on three needles, 20 on each"
+	if n := p.needlesInText(); n > 0 && (p.endsClause(i+2) || p.tokens[i+2].is(")")) { // "on three needles, 20 on each"
 		p.next = i + 2
 		return n
 	}
@@ -273,6 +273,16 @@ func (p *parser) overNeedles(info *lineInfo) bool {
 		info.needles, info.needlesAt = n, from.to(p.last())
 	}
 	return true
+}
+
+// dividedInto reads ": 14 sts each", "(9 on each)" behind needles over which stitches are divided.
+func (p *parser) dividedInto(line *Line) {
+	save := p.next
+	for p.accept(":", ",", "-", ";") {
+	}
+	if !p.needlesTold(line) {
+		p.next = save
+	}
 }
 
 // needlesEven says how stitches lie that are as many on each of some needles, and cannot be.

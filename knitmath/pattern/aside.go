@@ -56,6 +56,9 @@ func (p *parser) aside(steps *[]Step, inner string) asideKind {
 
 // asideInBrackets passes over a remark in brackets.
 func (p *parser) asideInBrackets(steps []Step) asideKind {
+	if p.peek().is("(") && p.holesInRow() {
+		return asideRead
+	}
 	if p.peek().is("(") && p.repsRemark(steps) || p.acceptEnd(p.remarkEnd(p.next)) {
 		if p.inside == 0 && p.sentenceIn(p.next) && p.startsLine() {
 			return asideEnds

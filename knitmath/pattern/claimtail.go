@@ -36,7 +36,8 @@ var (
 		"for the gusset", "for thumb gusset", "for the thumb gusset", "for thumb", "for the thumb")
 	claimNeedles = wordings("on each needle", "per needle", "each needle", "on each dpn", "on each of", "on every needle", "per dpn",
 		"on each of them", "on each")
-	claimSides = wordings("each side", "on each side", "for each side", "for each shoulder", "each shoulder", "at each side",
+	claimSides = wordings("each side of the split", "each side of the opening", "each side of the neck", "each side",
+		"on each side", "for each side", "for each shoulder", "each shoulder", "at each side",
 		"on either side")
 	claimWhole = wordings("for each size", "in each size", "at end of each", "after each", "for back and front", "for front and back")
 )

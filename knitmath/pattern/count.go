@@ -67,8 +67,12 @@ func (r *runner) fitting(i int, p *profile, o outcome, claimed bool) {
 	} else {
 		r.byHand(i, p, before, o.ops)
 	}
+	r.noteHoles(l, before)
 	if claimed {
 		r.compareBeyond(l)
+		if l.numbered() {
+			r.compareHoles(l, r.holesAll-r.holesRow)
+		}
 	}
 	r.finishOn(i, o, onPart)
 	if claimed && !l.info.holdRest {

@@ -159,6 +159,7 @@ func (p *parser) passing(line *Line) bool {
 		}
 	case "divide", "distribute", "arrange":
 		ok = p.arranged(line) || p.dividing(line)
+		p.dividedInto(line)
 	}
 	if !ok {
 		return false

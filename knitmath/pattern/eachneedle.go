@@ -169,7 +169,7 @@ func (p *parser) eachAfterNeedles(i, end int) bool {
 	if !p.tokens[end].is("each") || !p.endsClause(end+1) && !p.tokens[end+1].is(")") {
 		return false
 	}
-	for i--; i > 0 && p.tokens[i].is("(", ",", "-"); i-- {
+	for i--; i > 0 && p.tokens[i].is("(", ",", "-", ":", ";"); i-- {
 	}
 	return p.tokens[i].is("needles", "dpns")
 }

@@ -132,6 +132,7 @@ func (r *runner) only(l *Line, n int64) {
 	r.comparedThese(l, n)
 	r.comparedOthers(l, n)
 	r.comparedLast(l, n)
+	r.askOthers(l, n)
 	r.aside = total - n
 	r.asideAhead, r.asideSide, r.asideAt = r.now.left-n, r.side, r.rows
 	r.divided = r.divided || n < total
@@ -155,6 +156,16 @@ func (r *runner) comparedThese(l *Line, n int64) {
 	}
 	r.fault(KindMistake, ReasonClaim, l.info.at, int(n-worked),
 		stitches(int(worked))+" were worked before the turn, not "+strconv.Itoa(int(n)))
+}
+
+// askOthers asks what becomes of a few stitches that are neither those on which the text goes on nor those that it has just put
+// aside: of a part like the others it will say so later.
+func (r *runner) askOthers(l *Line, n int64) {
+	over := r.now.total() - n
+	if !l.info.these && !l.info.others && over > 0 && 4*over < n && r.now.behind == 0 && r.justAside() && r.wanted(ReasonClaim, l.info.at) {
+		r.fault(KindQuestion, ReasonClaim, l.info.at, 0, "there are "+stitches(int(r.now.total()))+", not "+strconv.Itoa(int(n))+
+			": what becomes of the other "+strconv.Itoa(int(over))+"?")
+	}
 }
 
 // comparedOthers compares "the remaining 28 sts" with those that are left, or have been put aside.

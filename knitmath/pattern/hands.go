@@ -27,10 +27,11 @@ func picksUp(op stitch.Op) bool {
 // no short row is open. What it refuses becomes a finding, and it goes.
 func (r *runner) byHand(i int, p *profile, before hand, ops int64) {
 	l := &r.piece.Lines[i]
-	if l.info.tidies {
-		r.machine = nil // how wraps are picked up is said in words
+	if l.info.tidies { // how wraps are picked up is said in words
+		r.tidied(p.turn == 0)
 		return
 	}
+	r.tidiedRows = 0
 	if r.quiet || r.machine == nil && !r.needsMachine(i, before) {
 		return
 	}
@@ -51,19 +52,30 @@ func (r *runner) byHand(i int, p *profile, before hand, ops int64) {
 		r.letGo()
 		return
 	}
-	waiting := r.machine.Unresolved()
+	waiting := r.machine.UnresolvedAhead()
 	if err := r.machine.Work(row); err != nil {
 		var fault *stitch.RowError
 		if errors.As(err, &fault) {
 			r.refused(l, fault, places)
 			r.wrapMissed(fault, row, places, waiting)
 		}
-		r.machine = nil
+		r.letGo()
 		return
 	}
 	closed := p.turn == 0 && !r.machine.ShortRowOpen() && r.machine.Unresolved() == 0
 	if closed || int64(r.machine.StitchCount()) != r.now.total() {
 		r.letGo()
+	}
+}
+
+// tidied notes a row that picks up wraps along its way: those that it does not pass are taken up later. Two whole rows pass all.
+func (r *runner) tidied(whole bool) {
+	r.letGo()
+	if r.tidiedRows++; !whole {
+		r.tidiedRows = 0
+	}
+	if r.tidiedRows > 1 {
+		r.turnsLeft, r.wrapsGiven = false, false
 	}
 }
 
@@ -134,7 +146,7 @@ func (r *runner) refused(l *Line, fault *stitch.RowError, places []span) {
 		r.fault(KindReading, ReasonPassedOver, at, 0, "a wrapped stitch is worked here without its wrap: the count is the same")
 		return
 	}
-	if r.turnsLeft && (fault.Reason == stitch.ReasonNotDouble || fault.Reason == stitch.ReasonNotWrapped) {
+	if r.turnsLeft && fault.Reason == stitch.ReasonNotDouble || (r.turnsLeft || r.wrapsGiven) && fault.Reason == stitch.ReasonNotWrapped {
 		r.remark(ReasonCountedOnly, l.info.at, "stitches that were put aside after a turn are counted here, and not followed one by one")
 		return
 	}

@@ -31,7 +31,7 @@ func (p *parser) heldInRow(steps *[]Step) asideKind {
 		*steps = append(*steps, Step{Operation: stitch.Turn, Times: one, at: first.span}) // it is turned before them
 	}
 	if turnsAtEnd(*steps) {
-		p.rest = unworkedRest{held: true, count: line.info.counts}
+		p.rest.held, p.rest.count = true, line.info.counts
 		return asideRead
 	}
 	s := Step{Name: "hold", takes: 1, Times: line.info.counts, at: first.to(p.last())}
@@ -127,7 +127,7 @@ func stopsAtStitch(steps []Step) bool {
 // turnedBeforeRest turns a row before so many stitches that it leaves unworked.
 func (p *parser) turnedBeforeRest(steps *[]Step, n []int, from span) {
 	*steps = append(*steps, Step{Operation: stitch.Turn, Times: one, at: from})
-	p.rest = unworkedRest{held: true, count: n}
+	p.rest.held, p.rest.count = true, n
 	if p.accept("for") {
 		p.accept("the")
 		p.acceptAmong("instep heel front back thumb")

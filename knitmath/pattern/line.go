@@ -29,7 +29,7 @@ func (p *parser) line() {
 	first, since := p.next, p.found.mark()
 	p.depth, p.inside, p.stars, p.sizesTold = 0, 0, p.stars[:0], 0
 	if !p.ruled() && !p.tabled() && !p.stripes() && !(p.began && p.sizesOnly()) && !p.frontMatter() && !p.sizesOnly() &&
-		!p.needlesAlone() && !p.gaugeTold() && !p.loneClaim() && !p.headed() && !p.ledInLine() {
+		!p.needlesAlone() && !p.holesAlone() && !p.gaugeTold() && !p.loneClaim() && !p.headed() && !p.ledInLine() {
 		p.sentenceOrRemark()
 	}
 	if p.next == first {

@@ -12,7 +12,7 @@ const ninthDir = "../../testdata/pattern/ninth"
 const (
 	ninthRight  = 242
 	ninthAlarms = 17
-	ninthSilent = 2
+	ninthSilent = 0
 )
 
 // TestNinthCorpus asks the pieces of the ninth corpus and prints their table by kind.

@@ -81,8 +81,21 @@ func (r *runner) besideRule(n int32, line, from int) {
 		return
 	}
 	own, other, at := r.piece.Lines[line].Steps, r.piece.Lines[rule].Steps, r.piece.Lines[line].info.at
+	if !evenSteps(own) && evenSteps(other) && r.skippedAfter(line, n) && r.wanted(ReasonRowNumber, at) {
+		r.fault(KindQuestion, ReasonRowNumber, at, 0, "is this row "+strconv.Itoa(int(n))+"? a rule for other rows is for it, too, and row "+
+			strconv.Itoa(int(n)+1)+" is not written")
+		return
+	}
 	if len(own) == 1 && len(other) == 1 && own[0].Operation != other[0].Operation && own[0].stretch() && other[0].stretch() &&
 		r.wanted(ReasonReading, at) {
 		r.fault(KindReading, ReasonReading, at, 0, "read as written here, although a rule for other rows is for this one too")
 	}
+}
+
+// skippedAfter reports whether the row after one with a number is not written, and the next is written that no rule is for.
+func (r *runner) skippedAfter(line int, n int32) bool {
+	if line+1 >= len(r.piece.Lines) || !r.piece.Lines[line+1].numbered() {
+		return false
+	}
+	return r.piece.Lines[line+1].info.ranges[0].first == n+3
 }

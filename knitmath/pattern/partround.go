@@ -1,6 +1,10 @@
 package pattern
 
-import "slices"
+import (
+	"slices"
+
+	"example.com/knitmath/knitmath/stitch"
+)
 
 // partRound goes on after a row that is no whole round: it stops where the round begins from then
 // on or where the rest is grafted, or it goes past the beginning of the round, "pick up and knit 14
@@ -56,7 +60,7 @@ func (r *runner) marksOfNext(i int, o outcome) marks {
 func (r *runner) partRoundSaid(i int, o outcome) string {
 	l := &r.piece.Lines[i]
 	switch {
-	case o.reason == ReasonUnworked && l.info.startMoves && !fromEdgeToEdge(r.walked(l)):
+	case o.reason == ReasonUnworked && l.info.startMoves && !fromEdgeToEdge(r.walked(l)) && marksPlaced(r.walked(l)) < 3:
 		return "read as going to where the round begins from here on"
 	case o.reason == ReasonUnworked && r.offNext(i) && plainSteps(r.walked(l)):
 		return "read as going to where the stitches are taken off"
@@ -133,5 +137,15 @@ func (r *runner) goesPast(l *Line, steps []Step, missing int64) bool {
 	if missing == n && steps[last-1].Name == pickedUp {
 		return true
 	}
-	return l.info.startMoves && !(steps[last-1].Name == pickedUp && goesRound(steps)) // of those all come again
+	return l.info.startMoves && (missing == n || marksPlaced(steps) < 3) &&
+		!(steps[last-1].Name == pickedUp && goesRound(steps)) // of those all come again
+}
+
+// marksPlaced is how many markers a row places: where there are several they part the whole round, and its last part is none of the next.
+func marksPlaced(steps []Step) int {
+	n := 0
+	for i := range steps {
+		n += bit(steps[i].Operation == stitch.PlaceMarker)
+	}
+	return n
 }

@@ -33,6 +33,7 @@ func (r *runner) compareSides(l *Line, before hand, n int64) {
 		where = l.info.partsAt
 	}
 	if l.info.ofMarks && !(r.round && len(r.sidesMarked()) == 2) {
+		r.compareDivided(l, before, n)
 		return
 	}
 	if total == 2*n && r.sidesUneven(l, before, n, where) {
@@ -47,6 +48,14 @@ func (r *runner) compareSides(l *Line, before hand, n int64) {
 	}
 	r.fault(KindMistake, ReasonClaim, where, int(n-onEach(total, n, 2)),
 		"there are "+stitches(int(total))+", which is not "+strconv.Itoa(int(n))+" on each of the sides")
+}
+
+// compareDivided compares the stitches on each side with those on both sides of what the row has bound off or put aside.
+func (r *runner) compareDivided(l *Line, before hand, n int64) {
+	parts := slices.DeleteFunc(segments(l.worked(), r.size, before.left), func(n int64) bool { return n == 0 })
+	if len(parts) == 2 && sumOf(parts) == r.now.total() && (parts[0] != n || parts[1] != n) && r.wanted(ReasonClaim, l.info.partsAt) {
+		r.fault(KindMistake, ReasonClaim, l.info.partsAt, int(n-parts[0]), partsText(parts)+", not "+strconv.Itoa(int(n))+" on each side")
+	}
 }
 
 // onEach is how many of all stitches lie on each of so many needles or sides, 0 for a number of them
@@ -67,8 +76,12 @@ func onEach(total, n, places int64) int64 {
 // row has divided the stitches and no part is, it is a mistake; else it is asked.
 func (r *runner) comparePart(l *Line, before hand, n int64) {
 	total := r.now.total()
-	if l.info.unwrapped {
+	switch {
+	case l.info.unwrapped:
 		r.compareUnwrapped(l, n)
+		return
+	case l.info.these:
+		r.compareTold(l, n)
 		return
 	}
 	if !l.info.between && (n == total || slices.Contains(r.held, n) || r.aside > 0 && r.aside == n) {

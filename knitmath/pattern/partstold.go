@@ -5,7 +5,7 @@ import "strings"
 // partWords are words with which parts of a count are told beside it.
 var partWords = wordSet(`each for on front back sleeve sleeves needle needles between markers marker m in work side sides sts st stitches
 	per 	shoulder shoulders of the left right body instep sole rows rnds worked rem remain held and heel palm first second other total
-	either both armhole neck half n1 n2 n3 n4 n dpn dpns toe thumb gusset underarm cuff hand foot top centre center`)
+	either both armhole neck half n1 n2 n3 n4 n dpn dpns toe thumb gusset underarm cuff hand foot top centre center split opening`)
 
 // partsTold is the index after what tells the parts of a count at token i: ": 30 (32, 34) each
 // for front and back, 10 (10, 12) for each sleeve"; 0 if that is not what stands there.

@@ -54,10 +54,11 @@ func (r *runner) passes(lines []int16, passes int, at span) bool {
 		if before[1], before[0], had = before[0], now, min(had+1, 2); !still {
 			had = 0
 		}
-		from := r.journal.open(r.quiet)
+		from, holes := r.journal.open(r.quiet), r.holesAll
 		if !r.pass(lines, at) {
 			return false
 		}
+		r.holesPass = r.holesAll - holes
 		r.journal.close(from)
 		passes--
 	}
@@ -101,6 +102,7 @@ func (r *runner) skip(lines []int16, period, passes int) int {
 		r.history = append(r.history, lines...)
 	}
 	r.rows += n * len(lines)
+	r.holesAll += int64(n) * r.holesPass
 	return n
 }
 

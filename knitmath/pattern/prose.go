@@ -40,6 +40,7 @@ func (p *parser) prose(line *Line) bool {
 	}
 	p.noteRowsSaid(i)
 	p.passedTo(line, end)
+	p.noteThese(line, i, end)
 	p.noteTold(&line.info, i, end)
 	return true
 }

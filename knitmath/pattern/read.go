@@ -116,13 +116,15 @@ type parser struct {
 	lineSeen      [2]int     // the tokens from the first to the second are of one line, which ends there
 	sentenceSeen  [2]int     // the tokens from the first to the second are of one sentence, which ends there
 	ordersSeen    ordersSeen
-	castLater     uint8        // whether the text casts on: 0 not looked yet, 1 no, 2 yes
-	endingRepeat  bool         // "ending last rep k3 in place of k5" is read
-	trying        bool         // a direction is read on trial
-	trial         Line         // what it is read into
-	blank         *Line        // what the next sentence is read into: 12,000 of them would be 18 MB
-	onlyRows      bool         // what is read was written from a row
-	inFabricRow   bool         // a row is read that is told of a fabric
+	castLater     uint8 // whether the text casts on: 0 not looked yet, 1 no, 2 yes
+	endingRepeat  bool  // "ending last rep k3 in place of k5" is read
+	trying        bool  // a direction is read on trial
+	trial         Line  // what it is read into
+	blank         *Line // what the next sentence is read into: 12,000 of them would be 18 MB
+	onlyRows      bool  // what is read was written from a row
+	inFabricRow   bool  // a row is read that is told of a fabric
+	rowHoles      []int // buttonholes that are told in the row at hand, at rowHolesAt
+	rowHolesAt    span
 	tidies        bool         // wraps are taken along with their stitches in the row at hand
 	rowSizes      uint32       // the sizes that the label at hand says, 0 for all
 	fastens       bool         // the row at hand ends with "fasten off"

@@ -130,7 +130,7 @@ func timesEach2(numbers []int) []int {
 // untilTimes reads "until they have been worked 20 times in all": the last working is among them.
 func (p *parser) untilTimes(info *lineInfo) bool {
 	for i := p.next + 1; i < p.next+12 && !p.endsAt(i); i++ {
-		if !p.tokens[i].is("twice", "thrice", "once") && !p.timesAt(i) && !p.patternRepsAt(i) {
+		if !p.tokens[i].is("twice", "thrice", "once") && !p.timesAt(i) && !p.patternRepsAt(i) && !p.stripesInAllAt(i) {
 			continue
 		}
 		save := p.next
@@ -153,13 +153,16 @@ func (p *parser) untilTimes(info *lineInfo) bool {
 
 // timesOrReps reads "5 times", "5 patt reps", and whether they are more than those that were worked.
 func (p *parser) timesOrReps() ([]int, bool) {
-	if !p.patternRepsAt(p.next) {
+	if !p.patternRepsAt(p.next) && !p.stripesInAllAt(p.next) {
 		n, _, more := p.manyTimes()
 		return n, more
 	}
 	n := p.number()
 	if n == nil {
 		return nil, false
+	}
+	if p.peek().kind == tokenWord && p.ahead(1).is("stripe", "stripes") {
+		p.next += 2
 	}
 	for p.acceptAmong("patt pattern full complete reps repeats repetitions have has been are worked completed " +
 		"done in all total") {

@@ -7,7 +7,9 @@ import "example.com/knitmath/knitmath/stitch"
 func (p *parser) row(line *Line) bool {
 	p.rest, p.tidies, p.fastens, p.cable, p.asGiven, p.startMoves, p.otherSide = unworkedRest{}, false, false, nil, false, false, false
 	p.reachesBack, p.toRoundEnd, p.beyond, p.coloured = false, false, nil, false
+	p.rowHoles = nil
 	steps, ok := p.items("")
+	line.info.holes, line.info.holesAt = p.rowHoles, p.rowHolesAt
 	steps = p.wholeRepeated(steps)
 	line.Steps = steps
 	ok = ok && p.cableEmpty() && p.rowsOfSteps(line)
@@ -38,9 +40,11 @@ func (p *parser) row(line *Line) bool {
 
 // rowClaims reads the claims after the steps of a row, with what is told beside them.
 func (p *parser) rowClaims(line *Line) bool {
+	p.holesSaid(line)
 	if p.claimAhead() && !p.claim(line) {
 		return false
 	}
+	p.holesSaid(line)
 	for line.ClaimedStitches != nil && p.passParts(line) || p.remarkEnd(p.next) != 0 || p.acceptEnd(p.markersToldEnd(p.next)) {
 		p.next = max(p.next, p.remarkEnd(p.next))
 	}

@@ -76,6 +76,11 @@ type runner struct {
 	lying       []int64  // on each of them; none where that is not known
 	leftPieces  []int64  // stitches of pieces that stayed on a needle while another was cast on
 	skippedOff  int      // a line that ended a piece in other sizes, from 1; 0 for none
+	wrapsGiven  bool     // stitches that it began with may be wrapped
+	tidiedRows  int      // whole rows, one after the other, that have picked up wraps along their way
+	holesRow    int64    // holes that the row at hand has made
+	holesAll    int64    // and all rows
+	holesPass   int64    // and the rows that are worked again, once
 	lastTaking  int      // the last line that may work stitches of another piece, 0 until it was looked for
 }
 
@@ -95,6 +100,7 @@ func (e *engine) size(size int) {
 	r.sideGiven = e.start.Side != stitch.SideUnspecified
 	if len(e.start.Counts) > 0 {
 		r.now.left, r.known = int64(at(e.start.Counts, size)), true
+		r.wrapsGiven = true
 	}
 	lines := e.piece.Lines
 	for i := 0; i < len(lines) && !r.stopped; {
@@ -112,10 +118,11 @@ func (e *engine) size(size int) {
 			r.rowsCompared(i)
 			continue
 		}
-		before := r.rows
+		before, holes := r.rows, r.holesAll
 		r.offSince()
 		r.onNothing(i)
 		r.line(i)
+		r.compareHoles(&lines[i], holes)
 		r.beganAfter(&lines[i])
 		r.rowsCompared(i + 1)
 		if r.size == 0 && r.rows > before {
@@ -185,6 +192,9 @@ func (r *runner) toldBeside(i int) {
 	}
 	r.placed = r.placed || info.places
 	r.turnSaid = r.turnSaid || info.turnsWork
+	if info.turnsWork && r.turnedOnCastOn(i) {
+		r.rows-- // the row goes on
+	}
 	r.piecesTold(i)
 	r.marks.lost = r.marks.lost || info.places && r.marks.count == 0
 	r.fresh = r.fresh || info.heading

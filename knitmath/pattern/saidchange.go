@@ -16,7 +16,7 @@ func (p *parser) changeSaid(from, to int) []int {
 			continue
 		}
 		end, _ := p.sizedEnd(i + 1)
-		if end == 0 || !p.tokens[end].stitches() || p.placeAt(end+1) {
+		if end == 0 || !p.tokens[end].stitches() || p.placeAt(end+1) && !p.inMiddleAt(end+1) {
 			return nil
 		}
 		p.next = i + 1
@@ -64,4 +64,13 @@ func (r *runner) changeAgain(l *Line, change int64) {
 		r.fault(KindMistake, ReasonClaim, l.info.at, int(said-change),
 			"the row above changes the count by "+signed(change)+", not by "+signed(said))
 	}
+}
+
+// inMiddleAt reports whether "at centre" stands at token i, which is one place.
+func (p *parser) inMiddleAt(i int) bool {
+	if !p.acceptedAt(&i, "at", "in") {
+		return false
+	}
+	p.acceptedAt(&i, "the")
+	return p.acceptedAt(&i, "centre", "center", "middle") && !p.tokens[i].stitches() && !p.tokens[i].is("marker", "m")
 }

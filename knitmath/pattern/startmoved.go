@@ -80,7 +80,7 @@ func (r *runner) startMoved(i int) bool {
 	}
 	p := r.profile(i)
 	o := p.work(r.now.left)
-	if p.stretches || p.turn != 0 || o.reason != ReasonUnworked || o.takes != o.leaves || o.takes < 1 {
+	if p.stretches || p.turn != 0 || marksPlaced(l.Steps) > 2 || o.reason != ReasonUnworked || o.takes != o.leaves || o.takes < 1 {
 		return false
 	}
 	r.fault(KindReading, ReasonReading, l.info.at, 0, "read as moving the beginning of the round by "+stitches(int(o.takes)))

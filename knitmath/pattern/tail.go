@@ -57,7 +57,7 @@ func (p *parser) tailPart(line *Line) tailKind {
 	case t.is(")") && p.shapedBracket:
 		p.shapedBracket = false
 		p.next++
-	case p.partsInTail(line):
+	case p.partsInTail(line), p.holesSaid(line):
 	case p.claimInTail():
 		if !p.claim(line) {
 			info.kind = lineUnread
@@ -106,6 +106,9 @@ func (p *parser) tailJoined(info *lineInfo) tailKind {
 	p.next++
 	if info.kind == lineEven || info.kind == linePlain {
 		p.changedMeanwhile(info)
+	}
+	if p.needlesAhead(p.next) {
+		return tailMore
 	}
 	if info.kind == lineEven && p.placedRib() || p.changesGoOn(info) {
 		return tailMore

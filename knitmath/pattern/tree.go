@@ -209,10 +209,13 @@ type lineInfo struct {
 	unwrapped     bool  // the part is what lies between the turns of short rows
 	wrapped       []int // so many lie beyond them on each side, at wrappedAt
 	wrappedAt     span
-	edges1        []int       // stitches at the edges that are kept out of a stitch pattern
-	adapting      bool        // the rows are worked with as many plain stitches as there are
-	inSet         bool        // they are the last that make a set
-	centre        []int       // markers are placed on either side of so many stitches in the middle
+	edges1        []int // stitches at the edges that are kept out of a stitch pattern
+	adapting      bool  // the rows are worked with as many plain stitches as there are
+	inSet         bool  // they are the last that make a set
+	centre        []int // markers are placed on either side of so many stitches in the middle
+	holes         []int // so many buttonholes are told, at holesAt
+	holesAt       span
+	holesMore     bool        // they are more than those before
 	tellsPart     bool        // a sentence that only tells says the count of a part
 	saidChange    []int       // by how many stitches it says that the rows before, that go on, change the count; nil if not
 	matches       bool        // it refers to a side that was worked before
@@ -276,13 +279,14 @@ type Piece struct {
 	// SizeCount is the number of sizes.
 	SizeCount int
 
-	source   string
-	found    findings
-	patterns []defined
-	rows     []rowsClaim // in the order of the text
-	looked   int         // tokens, as often as they were looked at
-	forSome  bool        // some of its rows are for some sizes alone
-	room     *room       // in which it was read
+	source    string
+	found     findings
+	patterns  []defined
+	rows      []rowsClaim // in the order of the text
+	looked    int         // tokens, as often as they were looked at
+	holesSaid bool        // buttonholes are told somewhere
+	forSome   bool        // some of its rows are for some sizes alone
+	room      *room       // in which it was read
 }
 
 // at is the number for a size, counted from 0.

@@ -58,3 +58,11 @@ func (p *parser) turnedBefore(i int) bool {
 	}
 	return false
 }
+
+// turnedOnCastOn reports whether the text turns at a line after stitches that were cast on where a row was turned, and nothing else was
+// worked: "k21, turn and cast on 28 sts, turn, k21" is one row.
+func (r *runner) turnedOnCastOn(i int) bool {
+	lines := r.piece.Lines
+	return i > 1 && lines[i-1].info.kind == lineCastOn && r.lastLine == i-2 && turnsAtEnd(lines[i-2].Steps) &&
+		lines[i].info.at.line == lines[i-2].info.at.line
+}

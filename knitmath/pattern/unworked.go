@@ -1,5 +1,7 @@
 package pattern
 
+import "example.com/knitmath/knitmath/stitch"
+
 // turnedUntil is which stitches rows that end with a turn are worked until: those in the middle,
 // between the turns, or those beside, beyond them.
 type turnedUntil uint8
@@ -106,7 +108,7 @@ func (r *runner) turnsDownTo(lines []int16, want int64, of turnedUntil) (int, tu
 		switch now := left(&next); {
 		case now == want:
 			return n, turnsExactly
-		case now < want && want-now > 2:
+		case now < want && (want-now > 2 || want-now == 1 && next.turned == stitch.WrapTurn): // a wrap lies on each side
 			return 0, turnsNever
 		case now < want: // the wrapped stitches are counted
 			return n, turnsBelow

@@ -37,22 +37,29 @@ func (r *runner) compareBeyond(l *Line) {
 	}
 }
 
-// eachOfEnd reads ", 28 on each needle" beside a count up to which rows are worked: so many times that.
+// eachOfEnd reads ", 28 on each needle", "(28 sts on each needle)" beside a count up to which rows are worked, or of stitches that
+// are cast on: so many times that.
 func (p *parser) eachOfEnd(line *Line) bool {
-	if line.info.until == nil || !p.numberAhead() {
-		return false
+	count := line.info.until
+	if line.info.kind == lineCastOn {
+		count = line.info.counts
 	}
 	save, found, from := p.next, p.found.mark(), p.peek().span
+	bracket := p.accept("(")
+	if count == nil || !p.numberAhead() {
+		p.next = save
+		return false
+	}
 	n := p.number()
 	p.accept("st", "sts", "stitches")
-	if n == nil || !p.skipPhrase(claimNeedles) || !p.clauseEnds() {
+	if n == nil || !p.skipPhrase(claimNeedles) || bracket && !p.accept(")") || !p.clauseEnds() {
 		p.next = save
 		p.found.rewind(found)
 		return false
 	}
 	for size := range p.sizes {
-		each, all := at(n, size), at(line.info.until, size)
-		if each < 1 || all%each != 0 || all/each > 5 {
+		each, all := at(n, size), at(count, size)
+		if each < 1 || all%each != 0 || all/each > 6 || line.info.needles > 0 && all != each*line.info.needles {
 			p.mistake(ReasonClaim, from.to(p.last()), strconv.Itoa(each)+" on each needle do not come to "+strconv.Itoa(all))
 			break
 		}

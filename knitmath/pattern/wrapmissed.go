@@ -3,7 +3,7 @@ package pattern
 import "example.com/knitmath/knitmath/stitch"
 
 // wrapMissed asks about a stitch that a row takes with its wrap where the row has gone past a wrapped stitch before, and
-// fewer wraps are left than it takes: the stitch there has none. waiting is how many waited before the row.
+// fewer wraps are left than it takes: the stitch there has none. waiting is how many lay ahead before the row.
 func (r *runner) wrapMissed(fault *stitch.RowError, row stitch.Row, places []span, waiting int) {
 	if fault.Reason != stitch.ReasonWrapped || r.turnsLeft {
 		return

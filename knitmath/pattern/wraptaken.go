@@ -8,10 +8,10 @@ import "example.com/knitmath/knitmath/stitch"
 func (p *parser) withWrap() (s Step, found, ok bool) {
 	from := p.peek().span
 	verb, lifted := p.wrapLifted(p.next)
-	op := stitch.Knit
+	op := stitch.KnitWrapped
 	switch {
 	case p.tokens[verb].is("p", "purl"):
-		op = stitch.Purl
+		op = stitch.PurlWrapped
 	case !p.tokens[verb].is("k", "knit", "work"):
 		return Step{}, false, true
 	}
@@ -20,10 +20,10 @@ func (p *parser) withWrap() (s Step, found, ok bool) {
 		return Step{}, false, true
 	}
 	p.next = end
-	p.tidies, p.asGiven = true, true
+	p.asGiven = true
 	s = Step{Operation: op, takes: 1, leaves: 1, Times: one, at: from.to(p.last())}
 	if p.tokens[verb].is("work") {
-		s.Operation, s.Name = 0, "work"
+		p.tidies, s.Operation, s.Name = true, 0, "work"
 	}
 	return s, true, true
 }

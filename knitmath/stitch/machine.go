@@ -234,16 +234,20 @@ func (m *Machine) inOrder() needle {
 
 // Unresolved returns how many loops on the needles are wrapped stitches, double
 // stitches or short-row yarn overs.
-func (m *Machine) Unresolved() int {
-	n := 0
-	for _, both := range []needle{m.left, m.right} {
-		for _, l := range both {
-			if l.unresolved() {
-				n++
-			}
+func (m *Machine) Unresolved() int { return m.UnresolvedAhead() + m.right.unresolved() }
+
+// UnresolvedAhead returns how many of them are on the left needle, and are reached first.
+func (m *Machine) UnresolvedAhead() int { return m.left.unresolved() }
+
+// unresolved is how many of the loops are wrapped, double, or yarn overs of short rows.
+func (n needle) unresolved() int {
+	k := 0
+	for _, l := range n {
+		if l.unresolved() {
+			k++
 		}
 	}
-	return n
+	return k
 }
 
 // BoundOff returns the rows under each stitch bound off so far, in the order of
