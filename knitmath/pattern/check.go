@@ -103,10 +103,19 @@ func CheckInstructions(ctx context.Context, in CheckInstructionsInput) (CheckedI
 	if err != nil {
 		return CheckedInstructions{}, err
 	}
+	var stands *footing
+	if anyMistake(worked.Findings) {
+		known := parser{tokens: first.tokens, own: own, patterns: piece.patterns, found: findings{source: in.Text}}
+		stands = newFooting(piece, &worked, known.strangeWords())
+	}
 	try := corrector{ctx: ctx, own: own, sizes: sizes, start: start, piece: piece, worked: &worked, room: first.forTrials(),
 		spare: chargesPerStep * trying(in.once(g))}
 	try.start.noted = false
 	try.correct()
+	if stands != nil {
+		stands.askDoubtful(worked.Findings)
+		piece.askUnsure(worked.Findings, sizes > 1)
+	}
 	out := CheckedInstructions{SizeCount: piece.SizeCount, Lines: checkedLines(piece, worked), EndStitches: worked.EndStitches,
 		WorkedRows: worked.WorkedRows, RowsOpen: worked.RowsOpen, Findings: worked.Findings, Runs: worked.runs}
 	out.tell(worked.MoreCount, worked.unsaid)

@@ -124,7 +124,7 @@ func (r *runner) fault(kind Kind, reason report.Reason, at span, difference int,
 	f := &r.found.list[i]
 	if isNew {
 		r.details = append(r.details, &detail{})
-		f.WorkedRowNumber = r.rows + 1
+		f.WorkedRowNumber, f.from = r.rows+1, r.here.start
 	}
 	d := r.details[i]
 	f.SizeNumbers = append(f.SizeNumbers, r.size+1)

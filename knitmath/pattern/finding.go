@@ -46,7 +46,8 @@ type Finding struct {
 	// likeliest first; see correct.
 	Corrections []Correction
 
-	at span
+	at   span
+	from int32 // where the line begins at which it was found
 }
 
 // span is a stretch of the text.

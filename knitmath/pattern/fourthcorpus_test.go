@@ -12,8 +12,8 @@ const fourthDir = "../../testdata/pattern/fourth"
 // fourthRight is how many pieces are read right, fourthAlarms how many are called mistaken and are
 // none. Worse fails.
 const (
-	fourthRight  = 147
-	fourthAlarms = 1
+	fourthRight  = 148
+	fourthAlarms = 0
 )
 
 // fourthDrafts is how its drafts stand.

@@ -248,7 +248,7 @@ func (p *parser) sentenceEnd(i int) int {
 // before it is long, and what follows begins in lower case.
 func (p *parser) mayWrap(i int) bool {
 	next := &p.tokens[i+1]
-	return p.tokens[i].number <= 1 && i > 0 && p.tokens[i-1].column >= wrappedAt/2 && next.kind == tokenWord &&
+	return p.tokens[i].number <= 1 && i > 0 && !p.rowsAlone(i+1) && p.tokens[i-1].column >= wrappedAt/2 && next.kind == tokenWord &&
 		unicode.IsLower(rune(p.found.source[next.start]))
 }
 

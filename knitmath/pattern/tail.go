@@ -301,7 +301,12 @@ func (p *parser) wrapped() bool {
 		return false
 	}
 	c := rune(p.found.source[next.start])
-	return unicode.IsLower(c) && draft.Manner(next.text)
+	return unicode.IsLower(c) && draft.Manner(next.text) && !p.rowsAlone(p.next+1)
+}
+
+// rowsAlone reports whether "knit 4 rows" stands at token i.
+func (p *parser) rowsAlone(i int) bool {
+	return p.tokens[i].among("knit purl k p work") && p.tokens[i+1].kind == tokenNumber && p.tokens[i+2].row()
 }
 
 // counting are words of how often, how many or when: they change a count where they

@@ -75,7 +75,8 @@ func (p *parser) unknownOrder(i, end int) bool {
 	object := false
 	for n := i; n < end; n++ {
 		w := &p.tokens[n]
-		if w.kind == tokenWord && tellingWords[w.text] {
+		if w.kind == tokenWord && tellingWords[w.text] && !(w.is("you") && p.tokens[n-1].is("as", "if") &&
+			p.tokens[n+1].among("like wish please prefer want")) {
 			return false
 		}
 		object = object || n > i && (w.among("the these those all each both this a an it them") || w.stitches())
