@@ -255,12 +255,14 @@ func (f *footing) doubtOf(g *Finding) *doubtAt {
 // goesOnAt reports whether a line has not ended where what could not be read begins, "k3, *k2tog, yo; rep from * flurble".
 func (f *footing) goesOnAt(line int, at int32) bool {
 	end := f.piece.Lines[line].info.at.end
-	return at >= end && at-end < 4 && f.piece.Lines[line].ClaimedStitches == nil && f.piece.source[end-1] != '.' && strings.Trim(f.piece.source[end:at], " \n,;") == ""
+	return at >= end && at-end < 4 && f.piece.Lines[line].ClaimedStitches == nil && f.piece.source[end-1] != '.' &&
+		strings.Trim(f.piece.source[end:at], " \n,;") == ""
 }
 
 // sameSentence reports whether two places, the first before the second, are of one sentence and one line.
 func (f *footing) sameSentence(from, to int32) bool {
-	return from < to && to-from < 400 && !strings.ContainsAny(f.piece.source[from:to], "\n") && !strings.Contains(f.piece.source[from:to], ". ")
+	return from < to && to-from < 400 && !strings.ContainsAny(f.piece.source[from:to], "\n") &&
+		!strings.Contains(f.piece.source[from:to], ". ")
 }
 
 // repeats reports whether a line works one before it again, which may be the one in doubt.

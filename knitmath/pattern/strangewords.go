@@ -51,7 +51,8 @@ const maxStrange = 50
 // familiar reports whether a word is known: of knitters, of prose, or of how often and where something is done.
 func (p *parser) familiar(t *token) bool {
 	word := t.text
-	return len(word) < 4 || commonWords[word] || p.ofTheLanguage(t) || madeUp[word] || tellingWords[word] || steering[word] || reserved[word] ||
+	return len(word) < 4 || commonWords[word] || p.ofTheLanguage(t) ||
+		madeUp[word] || tellingWords[word] || steering[word] || reserved[word] ||
 		plainWords[word] || rowNames[word] || alarming(word) || draft.Harmless(word) || t.howMany() != 0 || strings.Contains(word, "-")
 }
 
