@@ -89,15 +89,14 @@ func CheckInstructions(ctx context.Context, in CheckInstructionsInput) (CheckedI
 		sizes = len(in.StartStitches)
 	}
 	own := ownNames(in.Abbreviations)
-	began := len(in.StartStitches) > 0
 	first := new(room)
-	piece := first.read(in.Text, parser{own: own, sizes: sizes, began: began, given: began})
+	piece, given := first.begun(in, own, sizes)
 	if len(in.StartStitches) == 0 && !piece.CastsOn() {
 		c.Add("start_stitches", fault.ReasonRequired,
 			"is missing, and the text does not begin with a cast-on such as \"CO 96 (104, 112) sts\"")
 		return CheckedInstructions{}, c.Err()
 	}
-	start := Start{Counts: in.StartStitches, Construction: in.Construction, Side: in.FirstSide, noted: in.WithRuns}
+	start := Start{Counts: given, Construction: in.Construction, Side: in.FirstSide, noted: in.WithRuns}
 	g := glanceAt(in.Text)
 	worked, err := first.work(ctx, piece, start, in.charge(g))
 	if err != nil {

@@ -183,6 +183,9 @@ func (p *parser) evenPart(w *evenWork, info *lineInfo) bool {
 	case p.clauseEnds() && !t.is("and") && !p.fabricNext():
 		return false
 	case p.saidEven(w), p.evenTurns(w, info):
+		if w.even {
+			p.fabricBracket(info)
+		}
 		return true
 	case p.evenFabric(w, info), p.fabricAsOn(w):
 		return true

@@ -90,9 +90,9 @@ func (p *parser) fabricBracket(info *lineInfo) {
 		case t.is(")"):
 			p.next += n + 1
 			return
-		case t.kind == tokenWord && (ribWord(t.text) || t.among("tbl knit purl k p every all and rs ws on") ||
+		case t.kind == tokenWord && (ribWord(t.text) || t.among("tbl knit purl k p every all and rs ws on plain") ||
 			t.row() || draft.Fabric(t.text) || t.is("st", "stitch")),
-			t.kind == tokenNumber, t.is(",", ";"):
+			t.kind == tokenNumber, t.is(",", ";"), n == 1 && t.is("=", "i.e", "ie"):
 		default:
 			return
 		}

@@ -10,7 +10,8 @@ var harmlessPhrases = wordings("do not", "don't", "make sure", "take care", "tak
 	"all sts are", "all stitches are", "first st", "sl markers", "slip markers", "slip all", "read chart",
 	"leave sts on needle", "leave sts on the needle", "leave the sts on the needle", "leave all sts on needle",
 	"set aside", "set piece aside", "turn piece", "work each side of", "work each side separately", "work both sides of", "knit from the",
-	"worked from the", "knit in one piece", "knit sts from needle", "knit the sts from needle", "cont in this way throughout",
+	"worked from the", "knit in one piece", "n1 holds", "n2 holds", "n3 holds",
+	"needle 1 holds", "needle 2 holds", "knit sts from needle", "knit the sts from needle", "cont in this way throughout",
 	"work should", "work will", "work measures", "work now measures", "work is now")
 
 // seeElsewhere are words that send the reader to another place.
@@ -92,7 +93,8 @@ func phrasesHarmless(p *parser, i int) bool {
 		}
 		return false
 	}
-	return p.phraseEnd(i, harmlessPhrases) != 0 || p.rowsForm(i)
+	return p.phraseEnd(i, harmlessPhrases) != 0 || p.rowsForm(i) || p.pieceAgain(i) ||
+		p.tokens[i+2].is("n1") && p.endsAt(p.phraseEnd(i, acrossFirst))
 }
 
 // rowsForm reports whether "Row 1 forms rib", "Rows 1-4 form the pattern" stands at token i.

@@ -47,6 +47,7 @@ func (p *parser) headed() bool {
 	case note && stop < end:
 	case note:
 		p.passWrapped()
+	case !p.began && stop < end && !p.rowsOfHeading(stop): // "Two sizes: short [long]."
 	default:
 		p.beginPattern(i, stop, text)
 		p.orderedHeading(i, stop)

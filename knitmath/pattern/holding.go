@@ -95,8 +95,22 @@ func (p *parser) heldStitches(verbAt int, info *lineInfo) (n []int, all, held, o
 	}
 	info.whole = p.wholeSaid(verbAt + 1)
 	held = p.acceptEnd(p.waitingWhere(p.next)) || held
-	all = all || n == nil && !held && p.next == verbAt+2 // "leave sts on a holder"
+	all = all || n == nil && !held && (p.next == verbAt+2 || p.shouldersAlone(verbAt+1)) // "leave sts on a holder"
 	return n, all, held, n != nil || all || held
+}
+
+// shouldersAlone reports whether the stitches from token i to the next are "shoulder sts", "both sets of shoulder sts", where those of each
+// side have been counted: there are no others.
+func (p *parser) shouldersAlone(i int) bool {
+	if p.next < i+2 || !p.tokens[p.next-2].is("shoulder") {
+		return false
+	}
+	for k := len(p.piece.Lines) - 1; k >= 0 && p.piece.Lines[k].info.kind != lineCastOn; k-- {
+		if p.piece.Lines[k].info.perSide != nil {
+			return true
+		}
+	}
+	return false
 }
 
 // onHolderAlone passes over the "them" of "place them on a holder", "place on holder": those that were worked.

@@ -32,10 +32,17 @@ func (p *parser) joining(line *Line) bool {
 		p.accept("in")
 		p.accept("the", "a")
 		p.acceptAmong("rnd round rnds rounds circle ring")
+		if p.overAll(line) {
+			line.info.joinsAside = joinsAll
+		}
 		return true
 	}
 	// "Join A at beg of rnd": yarn.
 	line.info.kind = linePassed
+	if p.squaresJoined(end) {
+		p.passed(from.to(p.last()))
+		return true
+	}
 	for p.peek().kind == tokenWord && !p.clauseEnds() {
 		if p.peek().among("at in to for with on") {
 			break

@@ -237,16 +237,42 @@ func (p *parser) rowLabel(i int, info *lineInfo) int {
 		return 0
 	}
 	i++
+	several := 0
 	if p.tokens[i].kind == tokenNumber && p.ordinalEnd(i) == 0 || p.letterAt(i) && p.tokens[i+1].is(":", "(", "[") {
-		i++
+		i, several = p.severalNamed(i + 1)
 	}
 	end := p.labelled(p.labelTail(i, info), p.surelyLabel(from))
 	if end == 0 || info == nil {
 		return end
 	}
 	p.noteWordLabel(from, i, spanAt, info)
+	if several > 1 && info.forRows == nil {
+		info.forRows = []int{several}
+	}
 	info.nowToo = next && info.every != everyNone
 	return end
+}
+
+// severalNamed is the index after the numbers of "Gusset rnds 2 and 3", "Short rows 3-6", of which the first stands before token i,
+// and how many rows they are.
+func (p *parser) severalNamed(i int) (end, rows int) {
+	first := &p.tokens[i-1]
+	for rows = 1; first.kind == tokenNumber && p.tokens[i-2].among("rows rnds rounds"); {
+		to := &p.tokens[i+1]
+		if to.kind != tokenNumber || p.ordinalEnd(i+1) != 0 || to.number <= first.number || to.number > MaxRows {
+			break
+		}
+		switch {
+		case p.tokens[i].among("- to through thru"):
+			rows += int(to.number - first.number)
+		case p.tokens[i].among("and & ,"):
+			rows++
+		default:
+			return i, rows
+		}
+		first, i = to, i+2
+	}
+	return i, rows
 }
 
 // changeLabel is the index of the colon of "Decrease: k1, k2tog, k to end" at token i, a row that is called after
@@ -278,7 +304,8 @@ func (p *parser) labelRow(i int) (row, spanAt int) {
 		if t.row() {
 			return i, spanAt
 		}
-		if n == 6 || n > 0 && p.endsLabel(t) || t.kind != tokenWord && t.kind != tokenNumber && !t.is("(", "[") {
+		if n == 6 || n > 0 && p.endsLabel(t) &&
+			!(t.is("and", "&") && draft.Part(p.tokens[i+1].text)) || t.kind != tokenWord && t.kind != tokenNumber && !t.is("(", "[") {
 			return -1, 0
 		}
 		if _, ok := t.written(); !ok && t.kind == tokenWord {

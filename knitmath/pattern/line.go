@@ -159,6 +159,8 @@ func (p *parser) clauseLine(line *Line, from span) bool {
 	case p.asPart(line):
 		more = p.tail(line)
 	case p.matching(line):
+	case p.pieceLaidAside(p.next):
+		p.passedTo(line, p.sentenceEnd(p.next))
 	case p.moreEdges(line), p.pickedUpSaid(line):
 		more = p.tail(line)
 	case p.needles(line):

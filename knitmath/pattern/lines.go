@@ -87,9 +87,11 @@ func (p *parser) joinPassed(line *Line) bool {
 	return true
 }
 
-// standsAlone reports whether a line that works nothing tells a count, which is compared there, or where markers lie.
+// standsAlone reports whether a line that works nothing tells a count, which is compared there, where markers lie, or over which
+// stitches the work goes on: below a heading it is none of its words.
 func (l *Line) standsAlone() bool {
-	return l.info.tellsPart || l.info.centre != nil || len(l.ClaimedStitches) > 0 || l.info.perNeedle != nil
+	return l.info.tellsPart || l.info.centre != nil || len(l.ClaimedStitches) > 0 || l.info.perNeedle != nil ||
+		l.info.joinsAside != joinsNone || l.info.only != nil
 }
 
 // recover passes over the rest of a line that could not be read. A claim at its

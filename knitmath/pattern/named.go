@@ -2,13 +2,14 @@ package pattern
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 )
 
 // rowCalled reads "dec row", "the eyelet rnd": the last row whose label says so.
 func (p *parser) rowCalled(info *lineInfo) bool {
 	words, i := p.rowName()
-	if !p.tokens[i].row() || p.anyOf(p.next, i, "until", "till") {
+	if !p.tokens[i].row() || p.anyOf(p.next, i, "until", "till") || i > p.next+1 && p.tokens[i-1].is("the") && p.tokens[i-2].is("in") {
 		return false
 	}
 	if p.numberIn(i) {
@@ -133,6 +134,9 @@ func (p *parser) rowsApart(info *lineInfo, words []string, i int) bool {
 		}
 		lines = append(lines, int16(n))
 		i++
+		if lines, i, n = p.rowsNamedTo(lines, words, i); n < 0 {
+			return false
+		}
 		if !p.tokens[i].is("and", "&", ",") || !p.letterAt(i+1) && p.tokens[i+1].kind != tokenNumber {
 			break
 		}
@@ -141,6 +145,26 @@ func (p *parser) rowsApart(info *lineInfo, words []string, i int) bool {
 	info.lines = lines
 	p.next = i
 	return true
+}
+
+// rowsNamedTo adds the rows of "short rows 3-4" after the first, whose number is the token before i; last is below 0 where one
+// of them is none above.
+func (p *parser) rowsNamedTo(lines []int16, words []string, i int) (all []int16, next, last int) {
+	first, to := &p.tokens[i-1], &p.tokens[i+1]
+	if first.kind != tokenNumber || !p.tokens[i].among("- to through thru") || to.kind != tokenNumber || p.ordinalEnd(i+1) != 0 {
+		return lines, i, 0
+	}
+	if to.number <= first.number || to.number-first.number > 8 {
+		return lines, i, -1
+	}
+	for n := first.number + 1; n <= to.number; n++ {
+		k := p.lineCalled(append(words[:len(words):len(words)], strconv.Itoa(int(n))))
+		if k < 0 {
+			return lines, i, -1
+		}
+		lines = append(lines, int16(k))
+	}
+	return lines, i + 2, 0
 }
 
 // copiesNamed reads "Rib Row 2: As Rib Row 1": a row without a number that is written as another

@@ -60,6 +60,10 @@ func (p *parser) needlesCounted(others bool) int {
 	if others {
 		first = 1
 	}
+	if end, numbers := p.needlesShort(p.next); len(numbers) > 0 {
+		p.next = end
+		return first + len(numbers)
+	}
 	if p.peek().is("needle", "needles", "dpns") {
 		end, numbers := p.needleNumbers(p.next + 1)
 		if p.next = end; len(numbers) == 0 {

@@ -209,3 +209,30 @@ func (p *parser) needleLeaves(steps []Step, left int64) {
 	}
 	p.mistake(ReasonMissing, where, stitches(int(-left))+" missing at the end of this needle")
 }
+
+// onNeedleOnly is how many stitches are meant by "on N2 only" between token i and another: as many as the text has said last to lie on
+// that needle, "30 (32, 34) sts on N2"; nil where that is not what stands there.
+func (p *parser) onNeedleOnly(i, end int) []int {
+	n := i
+	for n < end && !(p.tokens[n].is("on") && p.tokens[n+1].among("n1 n2 n3 n4") && p.tokens[n+2].is("only", "alone")) {
+		n++
+	}
+	for k := i - 1; n < end && k > 0; k-- {
+		p.looked++
+		if !p.tokens[k].is("on") || p.tokens[k+1].text != p.tokens[n+1].text {
+			continue
+		}
+		to := k - bit(p.tokens[k-1].stitches())
+		for at := to - 1; at > max(0, to-2*p.sizes-4); at-- {
+			if e, sizes := p.sizedEnd(at); e == to && (sizes == p.sizes || p.sizes == 1) {
+				save := p.next
+				p.next = at
+				numbers := without(p.number())
+				p.next = save
+				return numbers
+			}
+		}
+		return nil
+	}
+	return nil
+}

@@ -54,6 +54,9 @@ func (p *parser) partsEnd(i int, open bool) int {
 // passParts passes over the parts of a count. Those between markers are compared when the row
 // has been worked; those of the whole piece must add up to the count.
 func (p *parser) passParts(line *Line) bool {
+	if p.peek().is(",", ";") && p.ahead(1).is("with") && p.partsTold(p.next+1) != 0 { // "49 sts, with 13 sts between markers"
+		p.next++
+	}
 	end := p.partsTold(p.next)
 	if end == 0 {
 		return false

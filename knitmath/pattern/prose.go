@@ -50,6 +50,7 @@ func (p *parser) prose(line *Line) bool {
 func (p *parser) noteTold(info *lineInfo, i, end int) {
 	if p.began && p.section == sectionBody && p.flatSaid(i, end) {
 		info.turns = constructionFlat
+		info.only = p.onNeedleOnly(i, end)
 	}
 	info.anotherStays = p.anotherStays(i, end)
 	info.allDone = p.allWorkedSaid(i, end)

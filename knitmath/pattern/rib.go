@@ -17,7 +17,7 @@ func (p *parser) ribIn(from, to int) int {
 			return 0
 		case t.is("rib", "ribbing"):
 			named = true
-		case t.is("k", "p") && p.tokens[i+1].kind == tokenNumber:
+		case t.among("k p knit purl") && p.tokens[i+1].kind == tokenNumber:
 			i++
 			stitches += int(p.tokens[i].number)
 		case t.is("k", "p"):

@@ -45,7 +45,13 @@ func (p *parser) rightNeedleAhead() bool {
 		i++
 	}
 	end, _ := p.sizedEnd(i)
-	if end == 0 || !p.tokens[end].stitches() || !p.tokens[end+1].is("on") {
+	if end == 0 || !p.tokens[end].stitches() {
+		return false
+	}
+	if p.phraseEnd(end+1, sinceTheBindOff) != 0 {
+		return true
+	}
+	if !p.tokens[end+1].is("on") {
 		return false
 	}
 	end += 2
@@ -54,6 +60,11 @@ func (p *parser) rightNeedleAhead() bool {
 	}
 	return p.tokens[end].is("right", "right-hand", "rh")
 }
+
+// sinceTheBindOff are words for the stitches that are on the right needle since some were bound off.
+var sinceTheBindOff = wordings("after the bind-off", "after bind-off", "after the bind off", "after bind off", "after the bound-off",
+	"after the cast-off", "after cast-off", "after the cast off", "after those bound off", "after the gap", "since the bind-off",
+	"after the bo", "after bo", "after the bound off", "after bound-off", "past the bind-off", "from the bind-off")
 
 // sinceBindingOff are the steps after the last that binds off.
 func sinceBindingOff(steps []Step) []Step {

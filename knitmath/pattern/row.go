@@ -186,6 +186,10 @@ func (p *parser) placedInside(s *Step, depth int) bool {
 	case s.Steps != nil && depth == stitch.MaxDepth:
 		p.tooDeep(s.at)
 		return false
+	case s.Steps != nil && turnsWithin(s.Steps) > 1: // entrelac: every triangle has rows of its own
+		p.ask(ReasonUnread, s.at, "how is this worked? the work is turned again and again within the repeat, and rows on some of the stitches "+
+			"are not followed")
+		return false
 	case s.Operation.EndsRow():
 		p.mistake(ReasonTurnInside, s.at, "the work is turned here: what follows is a row of its own")
 		return false
@@ -202,4 +206,13 @@ func (p *parser) placedInside(s *Step, depth int) bool {
 		}
 	}
 	return true
+}
+
+// turnsWithin is how often the work is turned among some steps.
+func turnsWithin(steps []Step) int {
+	n := 0
+	for i := range steps {
+		n += bit(steps[i].Operation.EndsRow())
+	}
+	return n
 }

@@ -171,6 +171,9 @@ func (r *runner) line(i int) {
 		if !r.round && r.side == stitch.WrongSide {
 			r.marks.turnBack(r.now.total()) // the work is not turned after its last row
 		}
+		if l.info.joinsAside != joinsNone {
+			r.joinAside(l)
+		}
 		r.round, r.side, r.machine, r.unjoined = true, stitch.RightSide, nil, false
 		r.compareAlone(i)
 	case linePassed:

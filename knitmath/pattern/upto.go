@@ -206,7 +206,7 @@ func (p *parser) rowEndSaid() bool {
 	if p.accept("of") {
 		p.accept("the", "this")
 		p.toRoundEnd = p.toRoundEnd || p.peek().is("rnd", "round")
-		p.acceptAmong("row rnd round needle heel sts section chart")
+		p.acceptAmong("row rnd round needle heel sts section chart flap heel-flap")
 	} else {
 		p.acceptRow()
 	}
