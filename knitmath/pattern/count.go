@@ -69,14 +69,19 @@ func (r *runner) fitting(i int, p *profile, o outcome, claimed bool) {
 	}
 	r.noteHoles(l, before)
 	if claimed {
-		r.compareBeyond(l)
-		if l.numbered() {
-			r.compareHoles(l, r.holesAll-r.holesRow)
-		}
+		r.compareItself(l)
 	}
 	r.finishOn(i, o, onPart)
 	if claimed && !l.info.holdRest {
 		r.compare(l, before)
+	}
+}
+
+// compareItself compares what a row says of itself with what it has done.
+func (r *runner) compareItself(l *Line) {
+	r.compareBeyond(l)
+	if l.numbered() {
+		r.compareHoles(l, r.holesAll-r.holesRow)
 	}
 }
 

@@ -2,7 +2,6 @@ package pattern
 
 import (
 	"slices"
-	"strconv"
 	"strings"
 
 	"example.com/knitmath/knitmath/stitch"
@@ -19,6 +18,7 @@ type footing struct {
 	said   [footings][]int32 // where the text says each of them, in its order
 	works  int32             // where its first row or direction begins
 	fits   []bool            // the lines that work just so many stitches as there are
+	taken  map[int]bool      // the lines whose count was taken from what they say themselves
 }
 
 // doubtAt is a place whose words could not be read, or made no sense.
@@ -50,14 +50,7 @@ func (f *footing) footingOf(g *Finding) int {
 	case ReasonTooLarge, ReasonTooMany:
 		return onNothing
 	case ReasonUnworked, ReasonMissing, ReasonUneven, ReasonClaim:
-		i := f.within(g.at)
-		if g.Reason == ReasonClaim && (i >= 0 && f.fits[i] || strings.HasPrefix(g.Description, "the stitches change by")) {
-			return onRow
-		}
-		if i >= 0 && (f.piece.Lines[i].takesHeld() || f.picks(&f.piece.Lines[i])) || strings.Contains(g.Description, "put aside") {
-			return onHeld
-		}
-		return onCount
+		return f.footingOfCount(g)
 	case ReasonRowNumber, ReasonNoRow:
 		if strings.Contains(g.Description, "of the pattern") {
 			return onDefined
@@ -73,6 +66,21 @@ func (f *footing) footingOf(g *Finding) int {
 	return onRow
 }
 
+// footingOfCount is what a finding about a number of stitches stands on.
+func (f *footing) footingOfCount(g *Finding) int {
+	i := f.within(g.at)
+	if g.Reason == ReasonUneven && f.taken[i] {
+		return onRow // it does not come out by its own count
+	}
+	if g.Reason == ReasonClaim && (i >= 0 && f.fits[i] || strings.HasPrefix(g.Description, "the stitches change by")) {
+		return onRow
+	}
+	if i >= 0 && (f.piece.Lines[i].takesHeld() || f.picks(&f.piece.Lines[i])) || strings.Contains(g.Description, "put aside") {
+		return onHeld
+	}
+	return onCount
+}
+
 // takesHeld reports whether a line works, moves or takes up stitches that were put aside.
 func (l *Line) takesHeld() bool {
 	switch l.info.kind {
@@ -84,43 +92,58 @@ func (l *Line) takesHeld() bool {
 
 // newFooting is that of a text of which so much was found; strange are words in it that nobody knows.
 func newFooting(p *Piece, w *Worked, strange []span) *footing {
-	f := &footing{piece: p, works: -1, fits: make([]bool, len(p.Lines))}
-	taken := map[int]bool{}
+	f := &footing{piece: p, works: -1, fits: make([]bool, len(p.Lines)), taken: map[int]bool{}}
 	for i := range w.Findings {
 		if g := &w.Findings[i]; g.Reason == ReasonCountTaken {
-			taken[f.within(g.at)] = true
+			f.taken[f.within(g.at)] = true
 		}
 	}
 	castsOn := slices.ContainsFunc(p.Lines, func(l Line) bool { return l.info.kind == lineCastOn })
 	for i := range p.Lines {
 		l := &p.Lines[i]
-		if f.works < 0 && (!castsOn || l.info.kind != linePassed && (l.info.kind != lineUnread || l.info.op == stitch.CastOn)) {
+		if f.works < 0 && (!castsOn || l.mayWork()) {
 			f.works = l.info.at.start
 		}
 		f.note(l, &w.Lines[i])
 		f.fits[i] = fitsByNumber(l, &w.Lines[i]) && (l.Label != "" || f.picks(l) || i == 0 || p.Lines[i-1].info.kind != lineUnread)
-		if f.fits[i] && (!taken[i] || f.picks(l)) {
-			f.said[onCount] = append(f.said[onCount], l.info.at.start)
+		if f.fits[i] {
+			f.say(onCount, l.info.at.start)
 		}
 	}
 	for i := range f.said {
 		slices.Sort(f.said[i])
 	}
-	for i := range w.Findings {
-		if g := &w.Findings[i]; g.Kind == KindQuestion && !f.changesNone(g) {
+	f.doubtAll(w.Findings, strange)
+	return f
+}
+
+// mayWork reports whether a line is a row or a direction, or may be one.
+func (l *Line) mayWork() bool {
+	return l.info.kind != linePassed && (l.info.kind != lineUnread || l.info.op == stitch.CastOn)
+}
+
+// doubtAll notes what is asked about, and strange words, as places in doubt.
+func (f *footing) doubtAll(found []Finding, strange []span) {
+	for i := range found {
+		if g := &found[i]; g.Kind == KindQuestion && !f.changesNone(g) {
 			f.doubt(g, onNothing)
 		}
 	}
 	for _, at := range strange {
 		f.doubts = append(f.doubts, doubtAt{from: at.start, line: f.within(at), row: at.line, of: onNumbers, asks: -1})
 	}
-	return f
 }
+
+// say notes that a place of the text says something again.
+func (f *footing) say(what int, at int32) { f.said[what] = append(f.said[what], at) }
 
 // changesNone reports whether a question is about words that change nothing, whatever the answer: a note before the first row, how
 // a rib ends, whether a wrap is there, a sentence that only tells how many stitches there are.
 func (f *footing) changesNone(g *Finding) bool {
 	if g.at.start < f.works && g.Reason != ReasonSizesUnknown || g.Reason == ReasonUneven || g.Reason == ReasonHands {
+		return true
+	}
+	if strings.HasPrefix(g.Description, "how are they grafted") {
 		return true
 	}
 	if words := strings.Fields(strings.ToLower(g.Text)); len(words) == 3 && (words[0] == "knit" || words[0] == "purl") &&
@@ -138,28 +161,33 @@ func (f *footing) note(l *Line, w *LineCounts) {
 	if info.defined {
 		return
 	}
-	if info.only != nil || info.kind == lineHold {
-		f.said[onCount] = append(f.said[onCount], at)
-	}
-	if info.spread && info.counts != nil || len(info.until) > 0 && comesTo(w, info.until) {
-		f.said[onCount] = append(f.said[onCount], info.at.end)
-	}
+	f.noteCount(l, w)
 	if info.kind == lineHold || info.holdRest && info.rest != nil || putsAside(l.Steps) {
-		f.said[onHeld] = append(f.said[onHeld], at)
-	}
-	if len(l.ClaimedStitches) > 0 && info.forSizes == 0 && comesTo(w, l.ClaimedStitches) {
-		f.said[onCount] = append(f.said[onCount], max(at, info.claimAt.start))
+		f.say(onHeld, at)
 	}
 	if info.kind == lineCastOn && !info.adds {
-		f.said[onCount] = append(f.said[onCount], at)
-		f.said[onPiece] = append(f.said[onPiece], at)
-		f.said[onNumbers] = append(f.said[onNumbers], at)
+		f.say(onPiece, at)
+		f.say(onNumbers, at)
 	}
 	if info.side != stitch.SideUnspecified && info.kind == lineRow {
-		f.said[onSides] = append(f.said[onSides], at)
+		f.say(onSides, at)
 	}
 	if l.numbered() && info.ranges[0].first == 1 {
-		f.said[onNumbers] = append(f.said[onNumbers], at)
+		f.say(onNumbers, at)
+	}
+}
+
+// noteCount notes that a line says how many stitches there are, where it came to that.
+func (f *footing) noteCount(l *Line, w *LineCounts) {
+	info := &l.info
+	if info.only != nil || info.kind == lineHold || info.kind == lineCastOn && !info.adds {
+		f.say(onCount, info.at.start)
+	}
+	if info.spread && info.counts != nil || len(info.until) > 0 && comesTo(w, info.until) {
+		f.say(onCount, info.at.end)
+	}
+	if len(l.ClaimedStitches) > 0 && info.forSizes == 0 && comesTo(w, l.ClaimedStitches) {
+		f.say(onCount, max(info.at.start, info.claimAt.start))
 	}
 }
 
@@ -206,126 +234,4 @@ func (f *footing) within(at span) int {
 		return i
 	}
 	return -1
-}
-
-// doubt notes that what comes after a finding is in doubt. Where sizes are not known a claim beside them is no claim of all.
-func (f *footing) doubt(g *Finding, of int) {
-	d := doubtAt{from: max(g.at.start, g.from), line: f.within(g.at), row: int32(g.LineNumber), of: of, asks: -1}
-	if g.Reason == ReasonAmbiguous {
-		d.asks = g.at.start
-	}
-	if g.Reason == ReasonSizesUnknown && d.line >= 0 {
-		d.from = max(d.from, f.piece.Lines[d.line].info.at.end)
-	}
-	f.doubts = append(f.doubts, d)
-}
-
-// doubtOf is the place in doubt that a finding stands on, nil if it stands on what was read.
-func (f *footing) doubtOf(g *Finding) *doubtAt {
-	on, line := f.footingOf(g), f.within(g.at)
-	if on == onNothing {
-		return nil
-	}
-	from := max(g.at.start, g.from)
-	if on == onHeld {
-		from = g.at.start // it may be found at the end of the text
-	}
-	for i := range f.doubts {
-		d := &f.doubts[i]
-		switch {
-		case d.asks == g.at.start: // it was tried in all ways that are asked about
-		case d.of != onNothing && d.of != on && (d.of != onNumbers || on != onDefined) && (d.of != onNumbers || d.line != line):
-		case d.line >= 0 && d.line == line, line >= 0 && f.goesOnAt(line, d.from),
-			f.sameSentence(g.at.start, d.from),
-			on == onCount && line >= 0 && d.line >= 0 && d.line < line && f.repeats(line, d.line):
-			return d
-		case on == onRow:
-		case on == onSizes:
-			if d.from < f.works {
-				return d
-			}
-		case d.from < from && !f.saidBetween(on, d.from, from),
-			on == onNumbers && d.from > from && line >= 0 && f.sameBlock(line, d.line):
-			return d
-		}
-	}
-	return nil
-}
-
-// goesOnAt reports whether a line has not ended where what could not be read begins, "k3, *k2tog, yo; rep from * flurble".
-func (f *footing) goesOnAt(line int, at int32) bool {
-	end := f.piece.Lines[line].info.at.end
-	return at >= end && at-end < 4 && f.piece.Lines[line].ClaimedStitches == nil && f.piece.source[end-1] != '.' &&
-		strings.Trim(f.piece.source[end:at], " \n,;") == ""
-}
-
-// sameSentence reports whether two places, the first before the second, are of one sentence and one line.
-func (f *footing) sameSentence(from, to int32) bool {
-	return from < to && to-from < 400 && !strings.ContainsAny(f.piece.source[from:to], "\n") &&
-		!strings.Contains(f.piece.source[from:to], ". ")
-}
-
-// repeats reports whether a line works one before it again, which may be the one in doubt.
-func (f *footing) repeats(line, doubt int) bool {
-	info := &f.piece.Lines[line].info
-	switch info.kind {
-	case lineRepeat, lineShape, lineAgain:
-	default:
-		return false
-	}
-	if slices.Contains(info.lines, int16(doubt)) {
-		return true
-	}
-	kind := f.piece.Lines[doubt].info.kind
-	return (kind == lineRow || kind == lineUnread) && line-doubt <= max(2, info.last) && (info.last > 0 || info.ranges != nil)
-}
-
-// sameBlock reports whether nothing but rows with numbers lies between a line and a later one.
-func (f *footing) sameBlock(line, later int) bool {
-	for ; line < later; line++ {
-		if !f.piece.Lines[line].numbered() {
-			return false
-		}
-	}
-	return line == later
-}
-
-// saidBetween reports whether the text says something again between two places.
-func (f *footing) saidBetween(on int, from, to int32) bool {
-	said := f.said[on]
-	i, _ := slices.BinarySearch(said, from+1)
-	return i < len(said) && (said[i] < to || said[i] == to && on == onNumbers)
-}
-
-// askDoubtful makes questions of the mistakes that stand on what could not be read. Each of them is in doubt itself, and so is
-// what stands on it.
-func (f *footing) askDoubtful(found []Finding) {
-	if len(f.doubts) == 0 {
-		return
-	}
-	order := make([]int, 0, len(found))
-	for i := range found {
-		order = append(order, i)
-		for k := len(order) - 1; k > 0 && max(found[i].at.start, found[i].from) < max(found[order[k-1]].at.start, found[order[k-1]].from); k-- {
-			order[k-1], order[k] = order[k], order[k-1]
-		}
-	}
-	for _, i := range order {
-		g := &found[i]
-		if g.Kind != KindMistake {
-			continue
-		}
-		d := f.doubtOf(g)
-		if d == nil {
-			continue
-		}
-		g.Kind, g.Corrections = KindQuestion, nil
-		g.Description += ": or does what could not be read in line " + strconv.Itoa(int(d.row)) + " change that?"
-		f.doubt(g, f.footingOf(g))
-	}
-}
-
-// anyMistake reports whether something is wrong.
-func anyMistake(found []Finding) bool {
-	return slices.ContainsFunc(found, func(f Finding) bool { return f.Kind == KindMistake })
 }

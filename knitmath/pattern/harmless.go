@@ -1,5 +1,7 @@
 package pattern
 
+import "slices"
+
 // harmlessPhrases are sentences that change no count, by how they begin.
 var harmlessPhrases = wordings("do not", "don't", "make sure", "take care", "taking care", "take great care", "work with care",
 	"work carefully", "make another", "work the other", "make 2", "make two", "make a second",
@@ -83,18 +85,16 @@ func phrasesHarmless(p *parser, i int) bool {
 		p.choiceTold(i, p.sentenceEnd(i)) {
 		return true
 	}
-	if p.tokens[i].among("these those this rows") && !p.tokens[i].row() || p.lastRowsAt(i) {
-		// "These 2 rows form the pattern."
-		end := p.sentenceEnd(i)
-		for n := i; n < end; n++ {
-			if p.tokens[n].among("form forms set sets establish establishes are is make makes") {
-				return true
-			}
-		}
-		return false
+	if p.tokens[i].among("these those this rows") && !p.tokens[i].row() || p.lastRowsAt(i) { // "These 2 rows form the pattern."
+		return p.anyAmong(i, p.sentenceEnd(i), "form forms set sets establish establishes are is make makes")
 	}
 	return p.phraseEnd(i, harmlessPhrases) != 0 || p.rowsForm(i) || p.pieceAgain(i) ||
 		p.tokens[i+2].is("n1") && p.endsAt(p.phraseEnd(i, acrossFirst))
+}
+
+// anyAmong reports whether one of several words stands between two tokens.
+func (p *parser) anyAmong(i, end int, words string) bool {
+	return slices.ContainsFunc(p.tokens[i:max(i, end)], func(t token) bool { return t.among(words) })
 }
 
 // rowsForm reports whether "Row 1 forms rib", "Rows 1-4 form the pattern" stands at token i.

@@ -22,37 +22,44 @@ func (p *parser) headed() bool {
 	i := p.next
 	end := p.lineEnd(i)
 	stop := p.headingEnd(i, end)
-	if p.rowsHeading(i, end) {
+	switch {
+	case p.rowsHeading(i, end):
 		stop = end
-	}
-	if stop == 0 {
+	case stop == 0:
 		return false
 	}
 	text := p.found.source[p.tokens[i].start:p.tokens[stop-1].end]
 	note := p.front(i) && !(p.began && p.worksAfterLead(i, end))
+	p.endPattern()
 	if note {
 		stop = p.noteEnd(i, end)
-	}
-	p.endPattern()
-	if !note && len(p.piece.Lines) > p.scopeFrom {
+	} else if len(p.piece.Lines) > p.scopeFrom {
 		p.forSizes = 0 // what was for some sizes alone ends with its part
 	}
 	p.passTo(stop)
-	if n := len(p.piece.Lines); n > 0 && !note && p.partAt(i) {
-		info := &p.piece.Lines[n-1].info
-		info.heading, info.part = true, p.tokens[i].to(p.tokens[stop-1].span)
+	if !note {
+		p.partBegins(i, stop)
 	}
 	p.workedInHeading(i, stop)
 	switch {
-	case note && stop < end:
 	case note:
-		p.passWrapped()
+		if stop == end {
+			p.passWrapped()
+		}
 	case !p.began && stop < end && !p.rowsOfHeading(stop): // "Two sizes: short [long]."
 	default:
 		p.beginPattern(i, stop, text)
 		p.orderedHeading(i, stop)
 	}
 	return true
+}
+
+// partBegins notes of the line of a heading that it names a part.
+func (p *parser) partBegins(i, stop int) {
+	if n := len(p.piece.Lines); n > 0 && p.partAt(i) {
+		info := &p.piece.Lines[n-1].info
+		info.heading, info.part = true, p.tokens[i].to(p.tokens[stop-1].span)
+	}
 }
 
 // headingEnd is the index after a heading at token i, the whole line or what stands before a

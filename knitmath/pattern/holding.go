@@ -12,7 +12,7 @@ func (p *parser) holding(line *Line) bool {
 	info := &line.info
 	verbAt, verb := p.next, p.peek()
 	p.next++
-	if verb.is("return", "returning") && p.peek().is("to") && p.returningTo(line) {
+	if p.returnsTo(verb, line) {
 		return true
 	}
 	set := p.accept("aside") || verb.is("reserve")
@@ -34,22 +34,32 @@ func (p *parser) holding(line *Line) bool {
 	info.worked = info.worked || p.ofTheWorked(verbAt)
 	info.live = n != nil && p.anyOf(verbAt, end, "live", "exposed", "open") && p.anyOf(verbAt, end, "needle", "needles")
 	info.counts, info.all = n, all
+	p.heldOrTaken(info, verbAt, verb, from && !set)
+	return true
+}
+
+// returnsTo reads "return to rem sts".
+func (p *parser) returnsTo(verb *token, line *Line) bool {
+	return verb.is("return", "returning") && p.peek().is("to") && p.returningTo(line)
+}
+
+// heldOrTaken reads what is said of stitches that are put aside or, from a holder, taken up.
+func (p *parser) heldOrTaken(info *lineInfo, verbAt int, verb *token, from bool) {
 	info.kind = lineHold
 	if beside := p.besideOthers(p.next, verbAt); beside != nil {
 		info.kind, info.counts, info.whole = lineTake, beside, wholeNone
-		return true
+		return
 	}
 	switch {
-	case from && !set && verb.among("return replace transfer move place slip sl put"):
+	case from && verb.among("return replace transfer move place slip sl put"):
 		info.kind = lineTake
 		p.takingMore(info)
 	case p.heldOfRows(info, verbAt):
-		return true
+		return
 	default:
 		p.holdingMore(info)
 	}
 	p.doneAtEnds(info, verbAt)
-	return true
 }
 
 // setsOtherwise reports whether "set" or "lay" puts no stitches aside.

@@ -85,10 +85,7 @@ func (p *parser) itemsEnd(inner string) bool {
 			return true
 		}
 	}
-	if p.inFabricRow && p.eachRowEnd(p.next) != 0 {
-		return true
-	}
-	if p.endingRepeat && (t.is("instead") || t.is("in") && p.ahead(1).is("place")) {
+	if p.inFabricRow && p.eachRowEnd(p.next) != 0 || p.endingRepeat && p.insteadNext(t) {
 		return true
 	}
 	switch {
@@ -98,6 +95,11 @@ func (p *parser) itemsEnd(inner string) bool {
 		return t.is("rep", "repeat") && inner == "" || len(p.stars) > 0
 	}
 	return t.kind == tokenStar && len(p.stars) > 0 && p.stars[len(p.stars)-1] == t.text
+}
+
+// insteadNext reports whether "instead", "in place of" comes next.
+func (p *parser) insteadNext(t *token) bool {
+	return t.is("instead") || t.is("in") && p.ahead(1).is("place")
 }
 
 // countNext reports whether a count comes next, and not more stitches that are picked up or

@@ -304,8 +304,7 @@ func (p *parser) labelRow(i int) (row, spanAt int) {
 		if t.row() {
 			return i, spanAt
 		}
-		if n == 6 || n > 0 && p.endsLabel(t) &&
-			!(t.is("and", "&") && draft.Part(p.tokens[i+1].text)) || t.kind != tokenWord && t.kind != tokenNumber && !t.is("(", "[") {
+		if n == 6 || n > 0 && p.endsLabelAt(i) || t.kind != tokenWord && t.kind != tokenNumber && !t.is("(", "[") {
 			return -1, 0
 		}
 		if _, ok := t.written(); !ok && t.kind == tokenWord {
@@ -318,6 +317,12 @@ func (p *parser) labelRow(i int) (row, spanAt int) {
 		}
 		spanAt, i = i, end
 	}
+}
+
+// endsLabelAt reports whether token i ends a label: it is worked, and does not join two parts, "Body and sleeve inc rnd".
+func (p *parser) endsLabelAt(i int) bool {
+	t := &p.tokens[i]
+	return p.endsLabel(t) && !(t.is("and", "&") && draft.Part(p.tokens[i+1].text))
 }
 
 // endsLabel reports whether a word is worked, and stands in no label.

@@ -154,20 +154,14 @@ func (p *parser) clauseLine(line *Line, from span) bool {
 	led := p.next
 	more := false
 	switch {
-	case p.closesBracket(line):
-		more = p.tail(line)
-	case p.asPart(line):
+	case p.closesBracket(line), p.asPart(line):
 		more = p.tail(line)
 	case p.matching(line):
 	case p.pieceLaidAside(p.next):
 		p.passedTo(line, p.sentenceEnd(p.next))
 	case p.moreEdges(line), p.pickedUpSaid(line):
 		more = p.tail(line)
-	case p.needles(line):
-		more = p.tail(line)
-	case p.toldSetUp(line):
-		more = p.tail(line)
-	case p.direction(line):
+	case p.needles(line), p.toldSetUp(line), p.direction(line):
 		more = p.tail(line)
 	case p.prose(line):
 	default:
@@ -179,11 +173,16 @@ func (p *parser) clauseLine(line *Line, from span) bool {
 	p.stockingSide(&line.info, first)
 	p.ledUnused(line, from)
 	more = !p.ledOften(line, first, led, more) && more
+	p.lengthsOf(line, first)
+	p.finish(line, from)
+	return more
+}
+
+// lengthsOf notes the lengths that a line says for its sizes.
+func (p *parser) lengthsOf(line *Line, first int) {
 	if line.info.kind != linePassed && line.info.kind != lineUnread {
 		p.lengthsGraded(first)
 	}
-	p.finish(line, from)
-	return more
 }
 
 // labelledLine reads what follows a label.

@@ -9,10 +9,7 @@ import (
 // rowCalled reads "dec row", "the eyelet rnd": the last row whose label says so.
 func (p *parser) rowCalled(info *lineInfo) bool {
 	words, i := p.rowName()
-	if !p.tokens[i].row() || p.anyOf(p.next, i, "until", "till") || i > p.next+1 && p.tokens[i-1].is("the") && p.tokens[i-2].is("in") {
-		return false
-	}
-	if p.numberIn(i) {
+	if !p.tokens[i].row() || p.anyOf(p.next, i, "until", "till") || p.inTheRow(i) || p.numberIn(i) {
 		return false // "knit one row", "work even for six rows"
 	}
 	lettered := p.letterAt(i + 1)
@@ -31,6 +28,11 @@ func (p *parser) rowCalled(info *lineInfo) bool {
 	p.ask(ReasonUnread, at, "no row above has this name")
 	info.kind = lineUnread
 	return true
+}
+
+// inTheRow reports whether "in the" stands before token i.
+func (p *parser) inTheRow(i int) bool {
+	return i > p.next+1 && p.tokens[i-1].is("the") && p.tokens[i-2].is("in")
 }
 
 // numberIn reports whether a number is written out before token i.

@@ -53,6 +53,15 @@ func (p *parser) onNeedlesTimes(others bool) int {
 	return 0
 }
 
+// needlesNumbered is how many "needles 2 and 3" are, with those before.
+func (p *parser) needlesNumbered(first int) int {
+	end, numbers := p.needleNumbers(p.next + 1)
+	if p.next = end; len(numbers) == 0 {
+		return 0
+	}
+	return first + len(numbers)
+}
+
 // needlesCounted is how many needles "each needle", "second and third needles", "needles 2 and 3", "other 3
 // needles" are, with the first where they are the others.
 func (p *parser) needlesCounted(others bool) int {
@@ -65,11 +74,7 @@ func (p *parser) needlesCounted(others bool) int {
 		return first + len(numbers)
 	}
 	if p.peek().is("needle", "needles", "dpns") {
-		end, numbers := p.needleNumbers(p.next + 1)
-		if p.next = end; len(numbers) == 0 {
-			return 0
-		}
-		return first + len(numbers)
+		return p.needlesNumbered(first)
 	}
 	each := p.acceptAmong("each every all both")
 	p.accept("of")

@@ -10,8 +10,8 @@ const ninthDir = "../../testdata/pattern/ninth"
 
 // ninthRight is how many pieces are read right, ninthAlarms how many are called mistaken and are none. Worse fails.
 const (
-	ninthRight  = 242
-	ninthAlarms = 10
+	ninthRight  = 245
+	ninthAlarms = 9
 	ninthSilent = 0
 )
 

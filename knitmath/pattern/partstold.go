@@ -54,9 +54,7 @@ func (p *parser) partsEnd(i int, open bool) int {
 // passParts passes over the parts of a count. Those between markers are compared when the row
 // has been worked; those of the whole piece must add up to the count.
 func (p *parser) passParts(line *Line) bool {
-	if p.peek().is(",", ";") && p.ahead(1).is("with") && p.partsTold(p.next+1) != 0 { // "49 sts, with 13 sts between markers"
-		p.next++
-	}
+	p.partsWith()
 	end := p.partsTold(p.next)
 	if end == 0 {
 		return false
@@ -68,14 +66,15 @@ func (p *parser) passParts(line *Line) bool {
 	parts, known := p.partsUpTo(end)
 	p.next = end
 	at := from.to(p.last())
-	if known && len(parts) == 1 && parts[0].between && line.info.partial == nil {
+	one := known && len(parts) == 1
+	if one && parts[0].between && line.info.partial == nil {
 		line.info.partial, line.info.between, line.info.beside = without(parts[0].n), true, true
 		if line.info.claimAt.end < at.end {
 			line.info.claimAt = line.info.claimAt.to(p.last())
 		}
 		return true
 	}
-	if known && len(parts) == 1 && parts[0].times == 2 && hasPart(parts, "shoulder") {
+	if one && parts[0].times == 2 && hasPart(parts, "shoulder") {
 		line.info.perSide, line.info.partsAt, line.info.beside = without(parts[0].n), at, true
 	}
 	if known {
@@ -83,6 +82,13 @@ func (p *parser) passParts(line *Line) bool {
 	}
 	p.passed(at)
 	return true
+}
+
+// partsWith passes over the comma before parts of a count: "49 sts, with 13 sts between markers".
+func (p *parser) partsWith() {
+	if p.peek().is(",", ";") && p.ahead(1).is("with") && p.partsTold(p.next+1) != 0 {
+		p.next++
+	}
 }
 
 // partOf is one part of a count: so many stitches, so many times.

@@ -89,7 +89,7 @@ func (r *runner) compareRows(c *rowsClaim) {
 	}
 	own, after := r.rowsOf(c.line)
 	told := at(c.rows, r.size)
-	if told < 0 || own < 0 || after-own < r.told.sureFrom || r.piece.Lines[c.line].info.open || !r.known {
+	if told < 0 || !r.rowsSure(c.line, own, after) {
 		return
 	}
 	counts, word := r.rowCounts(c.line, own, after), "rows"
@@ -107,13 +107,23 @@ func (r *runner) compareRows(c *rowsClaim) {
 			" with it: say which")
 		return
 	}
-	if l := &r.piece.Lines[c.line]; told == own+1 && own > 1 && l.numbered() && !c.inAll && slices.Contains(counts, told) && r.bracketed(c) {
+	if told == own+1 && slices.Contains(counts, told) && r.besideLabel(c, own) {
 		r.fault(KindQuestion, ReasonRows, c.at, 0, strconv.Itoa(own)+" are worked here, "+strconv.Itoa(told)+" with the one before: say which")
 		return
 	}
 	if !slices.Contains(counts, told) && !(c.inAll && r.told.unsure) && r.wanted(ReasonRows, c.at) {
 		r.fault(KindMistake, ReasonRows, c.at, 0, rowsText(counts, own, told, word)+", not "+strconv.Itoa(told))
 	}
+}
+
+// rowsSure reports whether it is known how many rows a line has worked.
+func (r *runner) rowsSure(line, own, after int) bool {
+	return own >= 0 && after-own >= r.told.sureFrom && !r.piece.Lines[line].info.open && r.known
+}
+
+// besideLabel reports whether a count of rows in brackets is that of the several rows of its label alone.
+func (r *runner) besideLabel(c *rowsClaim, own int) bool {
+	return own > 1 && r.piece.Lines[c.line].numbered() && !c.inAll && r.bracketed(c)
 }
 
 // bracketed reports whether a count of rows stands alone in brackets, "[4 rounds]".

@@ -62,4 +62,5 @@ func (p *parser) beginsClause(i int) bool { return i == 0 || p.tokens[i-1].kind 
 // commonWords are words of place, time and manner that pattern prose is full of.
 var commonWords = wordSet(`along lower upper corner corners inner outer around across between behind every below above repeated repeats
 	working worked keeping placing leaving beginning finishing centre chart charts diagonal short long time times more again twice another
-	next last first right left other pattern patterns border borders stripe stripes colour colours light dark yarn needle section sections`)
+	next last first right left other pattern patterns border borders stripe stripes colour colours light dark yarn needle section sections
+	establish raglan line lines mark marking`)

@@ -121,10 +121,15 @@ func (p *parser) tailJoined(info *lineInfo) tailKind {
 		return tailMore
 	}
 	p.acceptAny(shapingLeads)
-	if p.edgesKept(p.next) == 0 && p.nextClause() || info.kind == lineRepeat && info.until != nil && p.everyRowEnd(p.next) != 0 {
+	if p.edgesKept(p.next) == 0 && p.nextClause() || p.everyRowNext(info) {
 		return tailNext
 	}
 	return tailMore
+}
+
+// everyRowNext reports whether what is done in every row follows a repeat that goes on until some count.
+func (p *parser) everyRowNext(info *lineInfo) bool {
+	return info.kind == lineRepeat && info.until != nil && p.everyRowEnd(p.next) != 0
 }
 
 // tailWords reads words of where and how.
@@ -133,8 +138,7 @@ func (p *parser) tailWords(line *Line) {
 	t := p.peek()
 	switch {
 	case p.sizesInTail(info), p.wrapsInTail(info), p.edgesInTail(), t.kind == tokenWord && p.acceptEnd(p.colourEnd(p.next)):
-	case t.among("divided distributed arranged split spread dividing distributing evenly") && p.overNeedles(info),
-		p.arrangedInTail(info):
+	case p.dividedInTail(t, info), p.arrangedInTail(info):
 	case p.flatTold():
 		info.turns = constructionFlat
 	case p.roundTold():
@@ -143,7 +147,7 @@ func (p *parser) tailWords(line *Line) {
 	case p.fewerInTail(info), p.changesGoOn(info), p.acceptEnd(p.colourAtCount(p.next)),
 		p.acceptAny(sameWay), p.acceptAny(heldTail), info.kind == lineCastOn && p.acceptEnd(p.methodEnd(p.next)),
 		p.acceptEnd(p.newIntoPattern()):
-	case t.is("keeping", "maintaining") && p.keptAsSet(), t.among("placing removing slipping dropping discarding taking") && p.markerNext():
+	case p.keptInTail(t):
 		p.toClause()
 	case t.among("ending end ends finishing finish ended after"), p.lastOneTold():
 		p.ending(info)
@@ -153,6 +157,17 @@ func (p *parser) tailWords(line *Line) {
 	default:
 		p.tailTold(line)
 	}
+}
+
+// dividedInTail reads "divided evenly over 4 needles".
+func (p *parser) dividedInTail(t *token, info *lineInfo) bool {
+	return t.among("divided distributed arranged split spread dividing distributing evenly") && p.overNeedles(info)
+}
+
+// keptInTail reports whether it is told that something is kept as it is, or that a marker is placed or taken away.
+func (p *parser) keptInTail(t *token) bool {
+	return t.is("keeping", "maintaining") && p.keptAsSet() ||
+		t.among("placing removing slipping dropping discarding taking") && p.markerNext()
 }
 
 // edgesInTail passes over "keeping 3 sts at each edge in garter st".

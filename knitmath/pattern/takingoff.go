@@ -49,8 +49,8 @@ func (p *parser) takenOff(end int) []int {
 			return nil
 		}
 		number = without(number)
-		if graft && before != nil && p.anyOf(behind, n, "to", "with") && !slices.Equal(before, number) {
-			p.ask(ReasonUnread, p.tokens[save].to(p.tokens[last].span), "how are they grafted? one side has more stitches than the other")
+		if before != nil && p.anyOf(behind, n, "to", "with") { // of what is grafted alone there are two numbers
+			p.alikeGrafted(before, number, p.tokens[save].to(p.tokens[last].span))
 		}
 		before, behind = number, last
 		if graft && (p.setsBefore(n) || p.ofEachNeedle(last+1) || p.tokens[n-1].is("each")) {
@@ -63,6 +63,13 @@ func (p *parser) takenOff(end int) []int {
 		n = last
 	}
 	return sum
+}
+
+// alikeGrafted asks about two sides that are grafted and have not as many stitches each.
+func (p *parser) alikeGrafted(one, other []int, at span) {
+	if !slices.Equal(one, other) {
+		p.ask(ReasonUnread, at, "how are they grafted? one side has more stitches than the other")
+	}
 }
 
 // takenAt is the index of the "sts" of a number of stitches at token i, 0 if none stands there.

@@ -11,34 +11,47 @@ func (p *Piece) askUnsure(found []Finding, given bool) {
 		if g.Kind != KindMistake {
 			continue
 		}
-		line := ""
-		if n := p.lineAt(g.at); n >= 0 && int(g.at.start) < len(p.source) {
-			at := p.Lines[n].info.at
-			line = strings.ToLower(p.source[min(g.at.start, at.end):at.end])
-		}
-		switch g.Reason {
-		case ReasonNoStar:
-			if strings.HasPrefix(g.Description, "no star") {
-				g.Kind, g.Description = KindQuestion, "where does the repeat begin? "+g.Description
-			}
-		case ReasonOpenBracket:
-			if strings.Contains(g.Description, "the end of the row") && !oftenSaid(line) {
-				g.Kind, g.Description = KindQuestion, "where does it end, and how often is it worked? "+g.Description
-			}
-		case ReasonNever:
-			if strings.HasPrefix(g.Description, "it takes no stitch") {
-				g.Kind, g.Description = KindQuestion, "what is worked up to there? "+g.Description
-			}
-		case ReasonNoRow:
-			if strings.Contains(line, "below") || strings.Contains(line, "following rows") {
-				g.Kind, g.Description = KindQuestion, "are the rows below meant? "+g.Description
-			}
-		case ReasonSizes:
-			if !given && strings.Contains(g.Description, " numbers for ") && p.listsOfSizes() < 3 {
-				g.Kind, g.Description = KindQuestion, "for which sizes? "+g.Description
-			}
+		if asked := p.unsureOf(g, given); asked != "" {
+			g.Kind, g.Description = KindQuestion, asked+" "+g.Description
 		}
 	}
+}
+
+// unsureOf is what has to be asked about a mistake, "" where the text shows what is wrong.
+func (p *Piece) unsureOf(g *Finding, given bool) string {
+	switch g.Reason {
+	case ReasonNoStar:
+		if strings.HasPrefix(g.Description, "no star") {
+			return "where does the repeat begin?"
+		}
+	case ReasonOpenBracket:
+		if strings.Contains(g.Description, "the end of the row") && !oftenSaid(p.restOfLine(g)) {
+			return "where does it end, and how often is it worked?"
+		}
+	case ReasonNever:
+		if strings.HasPrefix(g.Description, "it takes no stitch") {
+			return "what is worked up to there?"
+		}
+	case ReasonNoRow:
+		if rest := p.restOfLine(g); strings.Contains(rest, "below") || strings.Contains(rest, "following rows") {
+			return "are the rows below meant?"
+		}
+	case ReasonSizes:
+		if !given && strings.Contains(g.Description, " numbers for ") && p.listsOfSizes() < 3 {
+			return "for which sizes?"
+		}
+	}
+	return ""
+}
+
+// restOfLine is the text of a line from where something was found in it.
+func (p *Piece) restOfLine(g *Finding) string {
+	n := p.lineAt(g.at)
+	if n < 0 || int(g.at.start) >= len(p.source) {
+		return ""
+	}
+	at := p.Lines[n].info.at
+	return strings.ToLower(p.source[min(g.at.start, at.end):at.end])
 }
 
 // oftenSaid reports whether a text says how often something is worked.
