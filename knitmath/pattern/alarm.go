@@ -32,11 +32,13 @@ func (p *parser) alarm(from, end int, known bool) int {
 	return 0
 }
 
-// countsHere reports whether the number at token i is of stitches or rows, or ends a sentence that speaks of how many there are.
+// countsHere reports whether the number at token i is of stitches or rows, or ends a sentence that speaks of how many there are,
+// and is no row's, "round 8".
 func (p *parser) countsHere(from, i, end int) bool {
 	to, _ := p.sizedEnd(i)
 	return to != 0 && (p.tokens[to].stitches() || p.tokens[to].row() || p.ofPart(to) != 0 ||
-		to == end && p.began && p.anyOf(from, i, "count", "total", "number", "sts", "stitches"))
+		to == end && p.began && !p.anyOf(max(from, i-3), i, "round", "rounds", "row", "rows") &&
+			p.anyOf(from, i, "count", "total", "number", "sts", "stitches"))
 }
 
 // countEndsAt reports whether "= 276 stitches" at token i ends its sentence.

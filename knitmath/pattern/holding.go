@@ -134,7 +134,7 @@ func (p *parser) onHolderAlone() bool {
 // whereHeld looks to the end of the clause whether stitches are put aside, or come from where
 // they were.
 func (p *parser) whereHeld(fromThere bool) (end int, from, aside bool) {
-	stop := p.withinBrackets(p.sentenceEnd(p.next))
+	stop := p.withinBrackets(min(p.sentenceEnd(p.next), p.next+mostWords))
 	i, from := p.next, fromThere
 	for ; i < stop && !p.clauseStops(i); i++ {
 		switch t := &p.tokens[i]; {

@@ -239,7 +239,10 @@ func (p *parser) rowLabel(i int, info *lineInfo) int {
 	i++
 	several := 0
 	if p.tokens[i].kind == tokenNumber && p.ordinalEnd(i) == 0 || p.letterAt(i) && p.tokens[i+1].is(":", "(", "[") {
-		i, several = p.severalNamed(i + 1)
+		end, rows := p.severalNamed(i + 1)
+		if i++; p.tokens[end].is(":") { // and not "Repeat rounds 3-11 twice more"
+			i, several = end, rows
+		}
 	}
 	end := p.labelled(p.labelTail(i, info), p.surelyLabel(from))
 	if end == 0 || info == nil {

@@ -10,7 +10,7 @@ import (
 // for Back", "in rib as set".
 func (p *parser) ribAs(i int) bool {
 	named := false
-	for ; !p.endsAt(i) && !p.tokens[i].is(",", ";", "("); i++ {
+	for most := i + mostWords; i < most && !p.endsAt(i) && !p.tokens[i].is(",", ";", "("); i++ {
 		t := &p.tokens[i]
 		named = named || t.is("rib", "ribbing")
 		if named && t.is("as") {

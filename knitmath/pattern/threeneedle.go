@@ -1,19 +1,17 @@
 package pattern
 
+// mostWords is how many words of a sentence are looked through for what it is about: none that a person writes has more, and
+// what is looked for is looked for again at each of its clauses.
+const mostWords = 100
+
 // threeNeedle reads "Place front and back with RS together and join 18 sts with a three-needle
 // bind-off": both pieces leave the needles.
 func (p *parser) threeNeedle(line *Line) bool {
 	if p.onlyRows || p.inRow || !p.peek().among("place hold join with using holding put work turn") {
 		return false
 	}
-	end := p.sentenceEnd(p.next)
-	at := 0
-	for i := p.next; i < end && at == 0; i++ {
-		at = p.phraseEnd(i, threeNeedles)
-		if p.labelEnd(i) != 0 || p.tokens[i].kind == tokenStar {
-			return false
-		}
-	}
+	end := min(p.sentenceEnd(p.next), p.next+mostWords)
+	at := p.threeNeedlesNamed(end)
 	if at == 0 || !p.anyOf(p.next, end, "join", "together", "work") {
 		return false
 	}
@@ -35,6 +33,23 @@ func (p *parser) threeNeedle(line *Line) bool {
 	}
 	p.next = at
 	return true
+}
+
+// threeNeedlesNamed is the index after the name of the bind-off before token end, 0 where it does not stand there, or beyond a
+// star or the label of a row.
+func (p *parser) threeNeedlesNamed(end int) int {
+	at := 0
+	for i := p.next; i < end && at == 0 && p.tokens[i].kind != tokenStar; i++ {
+		if p.tokens[i].among("three-needle three 3-needle 3") {
+			at = p.phraseEnd(i, threeNeedles)
+		}
+	}
+	for i := p.next; i < at; i++ {
+		if p.labelEnd(i) != 0 {
+			return 0
+		}
+	}
+	return at
 }
 
 var threeNeedles = wordings("three-needle bind-off", "3-needle bind-off", "three-needle bo", "3-needle bo", "three-needle bind off",

@@ -63,18 +63,24 @@ func (w *chooser) fewest(i int) int { return w.list[i].counts[len(w.list[i].coun
 const (
 	usualItems     = 6
 	mostUsualItems = 9
+	// usualPlaces is how many places an ordinary yoke has. One with more, which may have no counts at all, is not looked through
+	// several times.
+	usualPlaces = 12
 )
 
 // budgets are how many items there may be at the most, one after the other: few, as most yokes have, and any number.
 // With few most counts need not be looked at.
-func (w *chooser) budgets(places []place) [3]int {
+func (w *chooser) budgets(places []place) []int {
+	if len(places) > usualPlaces {
+		return []int{never.items - 1}
+	}
 	rounds := 0
 	for i := range places {
 		if places[i].change.leastItems(w.fewest(i)) > 0 {
 			rounds++
 		}
 	}
-	return [...]int{usualItems * rounds, mostUsualItems * rounds, never.items - 1}
+	return []int{usualItems * rounds, mostUsualItems * rounds, never.items - 1}
 }
 
 // best is what to go on to from the join, with at most so many items.
